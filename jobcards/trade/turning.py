@@ -1,0 +1,159 @@
+"""Turning: dial settings for either kind of dial, diameters to rough to, stick-out and time."""
+
+from jobcards.source import ARITHMETIC, COMMON
+from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.guards import finite, not_negative, positive, whole
+
+
+def kind_of_dial(reads_diameter: int) -> int:
+    """1 for a dial that reads the diameter, 0 for one that reads the infeed; raises CannotBeDone for anything else.
+
+    >>> kind_of_dial(1)
+    1
+    """
+    if reads_diameter not in (0, 1):
+        raise CannotBeDone(
+            f"the kind of dial is {reads_diameter:g}; write 1 for a dial that reads the diameter, 0 for the infeed"
+        )
+    return reads_diameter
+
+
+@formula(
+    title="Dial setting for a diameter",
+    text="dial = abs(start - finish) / 2 * (1 + reads_diameter)",
+    source=COMMON,
+)
+def dial_setting(start: float, finish: float, reads_diameter: int) -> float:
+    """How much to put on the cross-slide dial to turn, or bore, from one diameter to another.
+
+    Args:
+        start [length]: diameter now, as measured
+        finish [length]: diameter wanted
+        reads_diameter [1]: 1 when the dial reads the change of diameter, 0 when it reads the infeed
+    Returns [length]: amount on the dial
+    Raises CannotBeDone: when a diameter is less than zero, or the kind of dial is neither 1 nor 0.
+
+    >>> round(dial_setting(0.622, 0.600, 0), 4), round(dial_setting(0.622, 0.600, 1), 4)
+    (0.011, 0.022)
+    """
+    not_negative(start=start, finish=finish)
+    return abs(start - finish) / 2 * (1 + kind_of_dial(reads_diameter))
+
+
+@formula(title="Diameter after a cut", text="diameter = start - dial * (2 - reads_diameter)", source=COMMON)
+def diameter_after(start: float, dial: float, reads_diameter: int) -> float:
+    """The outside diameter that a dial setting leaves.
+
+    Args:
+        start [length]: diameter now
+        dial [length]: amount put on the dial; less than zero for a bore, which grows
+        reads_diameter [1]: 1 when the dial reads the change of diameter, 0 when it reads the infeed
+    Returns [length]: diameter after the cut
+    Raises CannotBeDone: when the cut goes past the centre, or the kind of dial is neither 1 nor 0.
+
+    >>> round(diameter_after(0.622, 0.011, 0), 4)
+    0.6
+    """
+    not_negative(start=start)
+    finite(dial=dial)
+    after = start - dial * (2 - kind_of_dial(reads_diameter))
+    if after < 0:
+        raise CannotBeDone(f"a dial setting of {dial:g} on a diameter of {start:g} cuts past the centre; put on less")
+    return after
+
+
+@formula(title="Diameter to rough to, outside", text="rough = finish + 2 * allowance", source=ARITHMETIC)
+def rough_diameter(finish: float, allowance: float) -> float:
+    """The diameter at which roughing stops, so that finishing has an allowance to take on each side.
+
+    Args:
+        finish [length]: finished diameter
+        allowance [length]: left for finishing on the radius
+    Returns [length]: diameter to rough to
+    Raises CannotBeDone: when the diameter is not more than zero or the allowance is less than zero.
+
+    >>> rough_diameter(0.75, 0.01)
+    0.77
+    """
+    positive(finish=finish)
+    not_negative(allowance=allowance)
+    return finish + 2 * allowance
+
+
+@formula(title="Diameter to rough to, bore", text="rough = finish - 2 * allowance", source=ARITHMETIC)
+def rough_bore(finish: float, allowance: float) -> float:
+    """The bore at which roughing stops, so that finishing has an allowance to take on each side.
+
+    Args:
+        finish [length]: finished bore
+        allowance [length]: left for finishing on the radius
+    Returns [length]: bore to rough to
+    Raises CannotBeDone: when the allowance leaves no bore to rough.
+
+    >>> rough_bore(0.75, 0.01)
+    0.73
+    """
+    positive(finish=finish)
+    not_negative(allowance=allowance)
+    rough = finish - 2 * allowance
+    if rough <= 0:
+        raise CannotBeDone(f"an allowance of {allowance:g} a side leaves no bore inside {finish:g}; allow less")
+    return rough
+
+
+@formula(title="Turning time", text="time = passes * length / (feed * rpm)", source=ARITHMETIC)
+def turning_time(length: float, feed: float, rpm: float, passes: int) -> float:
+    """How long the feed takes over a length, for all passes together, without winding back.
+
+    Args:
+        length [length]: length turned; half the diameter when facing
+        feed [length/rev]: feed a turn
+        rpm [rpm]: spindle speed
+        passes [1]: number of passes
+    Returns [min]: time with the feed going
+    Raises CannotBeDone: when the length is less than zero, feed or speed not more than zero, or passes no count.
+
+    >>> turning_time(4, 0.008, 500, 3)
+    3.0
+    """
+    not_negative(length=length)
+    positive(feed=feed, rpm=rpm)
+    whole(1, passes=passes)
+    return passes * length / (feed * rpm)
+
+
+@formula(title="Stick-out from the chuck", text="stick_out = length + facing + parting + clearance", source=ARITHMETIC)
+def stick_out(length: float, facing: float, parting: float, clearance: float) -> float:
+    """How far the bar stands out of the jaws so that the part can be faced, turned and parted off.
+
+    Args:
+        length [length]: finished length of the part
+        facing [length]: metal faced off the free end
+        parting [length]: width of the parting tool, 0 when not parted off
+        clearance [length]: between the parting tool, or the turned length, and the jaws
+    Returns [length]: stick-out
+    Raises CannotBeDone: when the length is not more than zero or another is less than zero.
+
+    >>> stick_out(1.25, 0.03, 0.09, 0.25)
+    1.62
+    """
+    positive(length=length)
+    not_negative(facing=facing, parting=parting, clearance=clearance)
+    return length + facing + parting + clearance
+
+
+@formula(title="Stick-out in diameters", text="ratio = stick_out / diameter", source=COMMON)
+def stick_out_ratio(stick_out: float, diameter: float) -> float:
+    """How many diameters the bar stands out: above about three it wants a centre in its end.
+
+    Args:
+        stick_out [length]: bar outside the jaws
+        diameter [length]: finished diameter, the thinnest on the way
+    Returns [1]: stick-out in diameters
+    Raises CannotBeDone: when either is not more than zero.
+
+    >>> stick_out_ratio(1.5, 0.5)
+    3.0
+    """
+    positive(stick_out=stick_out, diameter=diameter)
+    return stick_out / diameter
