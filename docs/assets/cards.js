@@ -1,0 +1,1 @@
+// What a card does when it is tapped.

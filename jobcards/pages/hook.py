@@ -1,0 +1,46 @@
+"""Hands the finished pages of all jobs to the site engine. The only file that knows the engine.
+
+Works the same under mkdocs and properdocs. All that a page says is decided elsewhere: see `jobcards.pages`.
+"""
+
+import os
+import sys
+from pathlib import Path
+from typing import Any
+
+from mkdocs.exceptions import PluginError
+from mkdocs.structure.files import File, Files
+
+ROOT = str(Path(__file__).resolve().parents[2])
+
+
+def on_pre_build(config: Any) -> None:  # noqa: ANN401 - mkdocs' or properdocs' own
+    """Forget our modules, so that an edit made while serving takes effect."""
+    for name in [name for name in sys.modules if name.partition(".")[0] == "jobcards"]:
+        del sys.modules[name]
+    if ROOT not in sys.path:
+        sys.path.insert(0, ROOT)
+
+
+def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
+    """Add the pages of every job, or of the one named by JOBCARDS_ONLY.
+
+    Raises PluginError, with one line a problem, when a definition is wrong: that stops any build.
+    """
+    from jobcards.definition import ProblemsFound
+    from jobcards.pages import site_files
+
+    try:
+        for page in site_files():
+            if wanted(page.path):
+                files.append(File.generated(config, page.path, content=page.content))
+    except ProblemsFound as found:
+        raise PluginError("\n".join(map(str, found.problems))) from None
+    return files
+
+
+def wanted(path: str) -> bool:
+    """Is this file to be part of the site? All are, unless JOBCARDS_ONLY names one job."""
+    only = os.environ.get("JOBCARDS_ONLY")
+    folders = path.split("/")
+    return not only or folders[0] != "jobs" or len(folders) < 3 or folders[1] == only
