@@ -1,0 +1,157 @@
+"""Building a height from the gauge blocks a shop owns: the fewest blocks, by exhaustive search.
+
+Sizes are reckoned in whole ten-thousandths of the unit, inch or millimetre, so that no rounding creeps in.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from math import gcd, isfinite
+
+from jobcards.tables import table
+from jobcards.trade.formula import CannotBeDone
+
+TENTHS = 10_000
+"""Ten-thousandths in a unit."""
+
+
+@dataclass(frozen=True)
+class Stack:
+    """Blocks wrung together, largest first, the wear blocks among them.
+
+    >>> Stack((1.0, 0.134, 0.1005), 1.2345).error
+    0.0
+    """
+
+    blocks: tuple[float, ...]
+    target: float
+
+    @property
+    def total(self) -> float:
+        """Height of the stack."""
+        return sum(map(_tenths, self.blocks)) / TENTHS
+
+    @property
+    def error(self) -> float:
+        """The stack's height less the height wanted, in whole ten-thousandths."""
+        return (_tenths(self.total) - _tenths(self.target)) / TENTHS
+
+    def __str__(self) -> str:
+        return " + ".join(f"{block:.4f}" for block in self.blocks) + f" = {self.total:.4f}"
+
+
+def stack(target: float, blocks: Iterable[float], most: int = 5, wear: Sequence[float] = ()) -> Stack:
+    """The fewest blocks that make a height exactly; among equals, the one with the largest blocks.
+
+    Args:
+        target: height wanted, taken to the nearest ten-thousandth
+        blocks: the sizes in the set, one entry for each block owned, the wear blocks not among them
+        most: the most blocks to wring together, the wear blocks not counted
+        wear: wear blocks that stand in every stack
+    Raises CannotBeDone: when no such stack exists; the message gives the nearest that does
+
+    >>> str(stack(4.3301, block_set("inch 81")))
+    '4.0000 + 0.1300 + 0.1001 + 0.1000 = 4.3301'
+    """
+    nearest = nearest_stack(target, blocks, most, wear)
+    if nearest.error:
+        raise CannotBeDone(
+            f"{target:.4f} cannot be made of {most} blocks or fewer from this set; the nearest is {nearest}, "
+            f"{abs(nearest.error):.4f} {'over' if nearest.error > 0 else 'under'}"
+        )
+    return nearest
+
+
+def nearest_stack(target: float, blocks: Iterable[float], most: int = 5, wear: Sequence[float] = ()) -> Stack:
+    """The stack that comes nearest to a height: the exact one with the fewest blocks where there is one.
+
+    Of two equally near the lower is taken, since a height under size can be shimmed.
+
+    Args:
+        target: height wanted, taken to the nearest ten-thousandth
+        blocks: the sizes in the set, one entry for each block owned, the wear blocks not among them
+        most: the most blocks to wring together, the wear blocks not counted
+        wear: wear blocks that stand in every stack
+    Raises CannotBeDone: when the height is not more than the wear blocks, or the set is empty
+
+    >>> str(nearest_stack(0.0720, [0.050, 0.100, 0.1001]))
+    '0.0500 = 0.0500'
+    """
+    pieces = sorted(map(_tenths, blocks), reverse=True)
+    if not pieces or pieces[-1] <= 0 or most < 1:
+        raise CannotBeDone("there are no gauge blocks to build with; give the sizes of the set")
+    goal = _tenths(target) - sum(map(_tenths, wear))
+    if goal <= 0:
+        raise CannotBeDone(f"a height of {target:.4f} leaves nothing over the wear blocks; use none, or a higher stack")
+    chosen = _search(goal, pieces, most)
+    sizes = sorted([*chosen, *map(_tenths, wear)], reverse=True)
+    return Stack(tuple(size / TENTHS for size in sizes), target)
+
+
+def _search(goal: int, pieces: list[int], most: int) -> list[int]:
+    """The pieces, largest first, whose sum comes nearest to the goal; fewest first, then the largest pieces."""
+    step = gcd(*pieces)
+    counts = [piece // step for piece in pieces]
+    below = _reached(counts, most, goal // step)
+    lower = max(sums.bit_length() for sums in below[0][1:]) - 1
+    if lower * step == goal:
+        return [piece * step for piece in _pick(counts, below, lower)]
+    reach = (2 * goal - lower * step) // step if lower > 0 else max(goal // step, counts[-1])
+    above = _reached(counts, most, reach)
+    nearest = min(_sums(above[0], reach), key=lambda total: (abs(total * step - goal), total))
+    return [piece * step for piece in _pick(counts, above, nearest)]
+
+
+def _reached(counts: list[int], most: int, cap: int) -> list[list[int]]:
+    """From each place on, and for each number of pieces, the sums they reach, as the bits of a number."""
+    mask = (1 << (cap + 1)) - 1
+    rows = [[1] + [0] * most]
+    for piece in reversed(counts):
+        after = rows[-1]
+        rows.append([1] + [after[j] | (after[j - 1] << piece) & mask for j in range(1, most + 1)])
+    return rows[::-1]
+
+
+def _sums(row: list[int], cap: int) -> Iterable[int]:
+    """Every sum that one piece or more can reach, up to the cap."""
+    reached = 0
+    for sums in row[1:]:
+        reached |= sums
+    return (total for total in range(1, cap + 1) if reached >> total & 1)
+
+
+def _pick(counts: list[int], rows: list[list[int]], total: int) -> list[int]:
+    """The pieces of a sum that is known to be reached: the fewest, then the largest first."""
+    left = next(j for j in range(1, len(rows[0])) if rows[0][j] >> total & 1)
+    picked = []
+    for place, piece in enumerate(counts):
+        if left and total >= piece and rows[place + 1][left - 1] >> (total - piece) & 1:
+            picked.append(piece)
+            total, left = total - piece, left - 1
+    return picked
+
+
+def _tenths(size: float) -> int:
+    """A size in whole ten-thousandths."""
+    if not isfinite(size):
+        raise CannotBeDone("a size is not a number; give the height and the blocks as numbers")
+    return round(size * TENTHS)
+
+
+def block_set(name: str) -> list[float]:
+    """The sizes of a usual set of gauge blocks, from tables/gauge_blocks.yml.
+
+    Raises CannotBeDone: when the table has no such set
+
+    >>> len(block_set("inch 81"))
+    81
+    """
+    for row in table("gauge_blocks").rows:
+        if row["set"] == name:
+            return [size / TENTHS for series in row["series"] for size in _series(*map(float, series))]
+    known = ", ".join(row["set"] for row in table("gauge_blocks").rows)
+    raise CannotBeDone(f"no set of gauge blocks is called {name!r}; write {known}, or list the shop's own sizes")
+
+
+def _series(first: float, last: float, step: float) -> range:
+    """Sizes from the first to the last, in ten-thousandths."""
+    return range(_tenths(first), _tenths(last) + 1, _tenths(step))
