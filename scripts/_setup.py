@@ -100,7 +100,7 @@ def install(lock: str) -> None:
     """Install the packages of LOCK, each held to its hash, showing how far it is."""
     listing = LOCKS / f"{lock}.txt"
     total = sum("==" in line for line in listing.read_text(encoding="utf-8").splitlines())
-    print(f"Installing the {total} packages of scripts/lock/{lock}.txt (a minute or two the first time) ...", flush=True)
+    print(f"Installing the {total} packages of scripts/lock/{lock}.txt (a few minutes at most) ...", flush=True)
     command = [str(PYTHON), "-m", "pip", "install", "--require-hashes", "--only-binary", ":all:", "--retries", "2"]
     command += ["--progress-bar", "off", "--disable-pip-version-check", "--no-input", "-r", str(listing)]
     said = []

@@ -26,7 +26,8 @@ def main() -> int:
 
 def find_browser() -> str | None:
     """The Chromium that was named, or the first one on the PATH."""
-    return os.environ.get("JOBCARDS_BROWSER") or next((found for name in BROWSERS if (found := shutil.which(name))), None)
+    named = os.environ.get("JOBCARDS_BROWSER")
+    return named or next((found for name in BROWSERS if (found := shutil.which(name))), None)
 
 
 def install_browser() -> str | None:

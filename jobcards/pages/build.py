@@ -1,0 +1,162 @@
+"""Build the site so that a fault really stops it, and show it while it is being worked on.
+
+All definitions are checked first. The site engine then builds, strictly, into a folder of its own; that folder takes
+the old site's place only when nothing went wrong and no page carries a traceback.
+"""
+
+import argparse
+import html
+import os
+import re
+import socket
+import subprocess
+import sys
+import tempfile
+from collections.abc import Mapping
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+JOBS = ROOT / "jobcards" / "jobs"
+SHOPS = ROOT / "jobcards" / "shops"
+HOST = "127.0.0.1"
+PYTHON_FAULT = "Traceback (most recent call last)"
+# The engine dates its site map; with one fixed moment the same input gives the same bytes.
+FIXED_MOMENT = "1767225600"
+
+
+class BuildFailed(Exception):
+    """Why there is no new site; the old one is left as it was."""
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """What scripts/serve.py does once its packages are there. Returns the exit code."""
+    wanted = read_arguments(arguments)
+    if wanted.job and not (JOBS / f"{wanted.job}.yml").is_file():
+        print(f"There is no job {wanted.job}. There are: {', '.join(slugs())}.", file=sys.stderr)
+        return 1
+    try:
+        if wanted.build:
+            build_site(ROOT / "site", wanted.job)
+            print("The site is in site/. Open site/index.html.")
+        else:
+            serve(wanted.port, wanted.job)
+    except BuildFailed as failure:
+        print(f"{failure}\nNo site was built.", file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        print("\nStopped.")
+    return 0
+
+
+def read_arguments(arguments: list[str] | None) -> argparse.Namespace:
+    """--build, --job SLUG and --port."""
+    parser = argparse.ArgumentParser(prog="scripts/serve.py", description="Build the site and show it.")
+    parser.add_argument("--build", action="store_true", help="build into site/ and stop")
+    parser.add_argument("--job", metavar="SLUG", help="only this card, while you write it")
+    parser.add_argument("--port", type=int, default=8000, help="another port than 8000")
+    return parser.parse_args(arguments)
+
+
+def slugs() -> list[str]:
+    """The names of all jobs, which are the names of their files."""
+    return sorted(path.stem for path in JOBS.glob("*.yml"))
+
+
+def check_all(only: str | None = None) -> list[str]:
+    """Read and plan every job (or one), for every shop. Returns one line a problem."""
+    from jobcards.definition import ProblemsFound, load_job, load_shop
+    from jobcards.planning import plan_card
+
+    problems: list[str] = []
+    for slug in [only] if only else slugs():
+        for shop in sorted(SHOPS.glob("*.yml")):
+            try:
+                plan_card(load_job(JOBS / f"{slug}.yml"), load_shop(shop))
+            except ProblemsFound as found:
+                problems += [str(problem) for problem in found.problems if str(problem) not in problems]
+    return problems
+
+
+def build_site(target: Path, only: str | None = None, engine: str = "mkdocs") -> None:
+    """Build into `target`, whole or not at all. Raises BuildFailed."""
+    if problems := check_all(only):
+        raise BuildFailed("\n".join(problems))
+    with tempfile.TemporaryDirectory(prefix=".site-", dir=target.parent) as folder:
+        fresh = Path(folder) / "fresh"
+        run_engine(engine, fresh, only)
+        if spoiled := pages_with_tracebacks(fresh):
+            raise BuildFailed(f"A Python fault shows on {', '.join(spoiled)}.")
+        if target.exists():
+            target.rename(Path(folder) / "old")
+        fresh.rename(target)
+
+
+def run_engine(engine: str, folder: Path, only: str | None = None, config: Path = ROOT / "mkdocs.yml") -> None:
+    """Let the site engine build into `folder`; any warning fails it. Raises BuildFailed.
+
+    A single card has links to jobs that are left out, so then warnings are only shown.
+    """
+    command = [sys.executable, "-m", engine, "build", "--config-file", str(config), "--site-dir", str(folder)]
+    command += [] if only else ["--strict"]
+    if subprocess.run(command, env=environment(only), cwd=config.parent, check=False).returncode != 0:
+        raise BuildFailed("The site engine stopped; its reason stands above.")
+
+
+def serve(port: int, only: str | None = None) -> None:
+    """Build, show at 127.0.0.1 and build again whenever a file changes, until stopped. Raises BuildFailed."""
+    if problems := check_all(only):
+        print("\n".join(problems), file=sys.stderr)
+        raise BuildFailed("Mend the definition, then start again.")
+    if port_taken(port):
+        raise BuildFailed(f"Port {port} is in use. Stop what runs there, or choose another: --port {port + 1}")
+    address = f"{HOST}:{port}"
+    command = [sys.executable, "-m", "mkdocs", "serve", "--livereload", "--dev-addr", address]
+    print(f"Building; then look at {address} in a browser. Stop with Ctrl-C.", flush=True)
+    subprocess.run([*command, "--config-file", str(ROOT / "mkdocs.yml")], env=environment(only), cwd=ROOT, check=False)
+
+
+def port_taken(port: int) -> bool:
+    """Does anything listen there already?"""
+    with socket.socket() as probe:
+        return probe.connect_ex((HOST, port)) == 0
+
+
+def environment(only: str | None) -> Mapping[str, str]:
+    """The engine's surroundings: a fixed moment, our package at hand, no notes of its own beside the sources."""
+    extra = {
+        "SOURCE_DATE_EPOCH": os.environ.get("SOURCE_DATE_EPOCH", FIXED_MOMENT),
+        "JOBCARDS_ONLY": only or "",
+        "PYTHONDONTWRITEBYTECODE": "1",
+        "PYTHONHASHSEED": "0",
+        "NO_MKDOCS_2_WARNING": "1",
+        "DISABLE_MKDOCS_2_WARNING": "true",
+    }
+    return os.environ | extra
+
+
+def pages_with_tracebacks(folder: Path) -> list[str]:
+    """Pages on which a block of code failed while the site was built, if any.
+
+    An example in the reference may show the first line of one; a real one also names the file it happened in.
+    """
+    return [
+        str(page.relative_to(folder))
+        for page in sorted(folder.rglob("*.html"))
+        if "Traceback" in (text := page.read_text(encoding="utf-8")) and has_traceback(text)
+    ]
+
+
+def has_traceback(page: str) -> bool:
+    """Does a page show a Python fault?
+
+    >>> has_traceback('<span>Traceback (most recent call last):</span>\\n <span>File <b>&quot;x.py&quot;</b>, line 1')
+    True
+    >>> has_traceback('<pre>Traceback (most recent call last):\\n CannotBeDone: the wire is too thin</pre>')
+    False
+    """
+    text = html.unescape(re.sub(r"<[^>]*>", "", page))
+    return re.search(re.escape(PYTHON_FAULT) + r':\s*File "', text) is not None
+
+
+if __name__ == "__main__":
+    sys.exit(main())
