@@ -1,0 +1,229 @@
+"""What a shop file may say: the machines, holding, finders, cutters and instruments there are."""
+
+from dataclasses import dataclass
+
+from jobcards.definition.expression import Expression
+from jobcards.definition.kinds import Angle, Choice, Flag, Length, Many, Name, Named, Nested, Number, OneOf, Text, Value, Whole, key
+from jobcards.definition.model import Model
+
+CUTTER_MATERIALS = ("high-speed steel", "carbide")
+
+
+@dataclass(kw_only=True)
+class Screw(Model):
+    """A handwheel and its screw."""
+
+    per_turn: Expression = key(Length(), "travel for one turn", "0.200", yaml="per turn")
+    division: Expression = key(Length(), "travel for one mark", "0.001")
+    backlash: Expression = key(Length(), "lost motion on turning back", "0.012")
+    reads: str = key(Choice(("diameter", "infeed")), "cross slide only: what its dial reads", "diameter", default="infeed")
+
+
+@dataclass(kw_only=True)
+class Travel(Model):
+    """How far a machine's table moves."""
+
+    x: Expression = key(Length(), "along the table", "22")
+    y: Expression = key(Length(), "across the table", "9")
+    z: Expression = key(Length(), "knee", "14")
+
+
+@dataclass(kw_only=True)
+class Mill(Model):
+    """A milling machine."""
+
+    kind: str = key(Choice(("mill",)), "what it is", "mill")
+    travel: Travel = key(Nested(Travel), "table and knee travel", "{x: 22, y: 9, z: 14}")
+    spindle_steps: list[float] = key(Many(Number()), "turns a minute", "[80, 135, 210]", yaml="spindle steps")
+    power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1-1/2")
+    readout_step: Expression = key(Length(), "smallest step of the readout", "0.0005", yaml="readout step")
+    handwheel: Screw = key(Nested(Screw), "table handwheels", "{per turn: 0.200, division: 0.001, backlash: 0.012}")
+    head_tilts: Expression = key(Angle(), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts")
+
+
+@dataclass(kw_only=True)
+class Lathe(Model):
+    """A lathe."""
+
+    kind: str = key(Choice(("lathe",)), "what it is", "lathe")
+    swing: Expression = key(Length(), "largest diameter over the bed", "10")
+    between_centres: Expression = key(Length(), "longest work between centres", "24", yaml="between centres")
+    spindle_steps: list[float] = key(Many(Number()), "turns a minute", "[70, 115, 200]", yaml="spindle steps")
+    power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1")
+    cross_slide: Screw = key(Nested(Screw), "the cross slide's dial", "{reads: diameter, per turn: 0.200, division: 0.001, backlash: 0.008}", yaml="cross slide")
+    carriage: Screw = key(Nested(Screw), "the carriage's dial", "{per turn: 1.000, division: 0.005, backlash: 0.010}")
+
+
+@dataclass(kw_only=True)
+class Bench(Model):
+    """A bench."""
+
+    kind: str = key(Choice(("bench",)), "what it is", "bench")
+
+
+@dataclass(kw_only=True)
+class Vise(Model):
+    """A milling vise."""
+
+    kind: str = key(Choice(("vise",)), "what it is", "vise")
+    jaw_width: Expression = key(Length(), "along the jaws", "6", yaml="jaw width")
+    jaw_depth: Expression = key(Length(), "from the bed to the top of the jaws", "1-3/4", yaml="jaw depth")
+    jaw_thickness: Expression = key(Length(), "of each jaw", "3/4", yaml="jaw thickness")
+    opening: Expression = key(Length(), "largest opening", "6")
+
+
+@dataclass(kw_only=True)
+class ParallelPair(Model):
+    """A pair of parallels."""
+
+    height: Expression = key(Length(), "height", "3/4")
+    thickness: Expression = key(Length(), "thickness", "1/8")
+
+
+@dataclass(kw_only=True)
+class Parallels(Model):
+    """A set of parallels, in pairs."""
+
+    kind: str = key(Choice(("parallels",)), "what it is", "parallels")
+    length: Expression = key(Length(), "length", "6")
+    pairs: list[ParallelPair] = key(Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]")
+
+
+@dataclass(kw_only=True)
+class Stop(Model):
+    """A work stop."""
+
+    kind: str = key(Choice(("stop",)), "what it is", "stop")
+    thickness: Expression = key(Length(), "across its finger", "3/8")
+    reach: Expression = key(Length(), "length of its finger", "3/8")
+
+
+@dataclass(kw_only=True)
+class SineBar(Model):
+    """A sine bar and the gauge blocks for it."""
+
+    kind: str = key(Choice(("sine bar",)), "what it is", "sine bar")
+    length: Expression = key(Length(), "between its rolls", "5")
+    height: Expression = key(Length(), "from the rolls' underside to its top", "1")
+    blocks: str = key(Name(), "a set of the gauge-block table", "inch 81")
+
+
+@dataclass(kw_only=True)
+class VBlock(Model):
+    """A V-block."""
+
+    kind: str = key(Choice(("v-block",)), "what it is", "v-block")
+    largest: Expression = key(Length(), "largest diameter it takes", "2")
+    angle: Expression = key(Angle(), "between its sides", "90°")
+
+
+@dataclass(kw_only=True)
+class Chuck(Model):
+    """A lathe chuck."""
+
+    kind: str = key(Choice(("chuck",)), "what it is", "chuck")
+    jaw_depth: Expression = key(Length(), "length of the jaws", "1", yaml="jaw depth")
+    largest: Expression = key(Length(), "largest diameter it takes", "4")
+    runout: Expression = key(Length(), "how far out of true it runs", "0.003")
+
+
+@dataclass(kw_only=True)
+class Collet(Model):
+    """A set of collets."""
+
+    kind: str = key(Choice(("collet",)), "what it is", "collet")
+    depth: Expression = key(Length(), "gripping length", "1")
+    smallest: Expression = key(Length(), "smallest diameter", "1/8")
+    largest: Expression = key(Length(), "largest diameter", "1-1/16")
+    runout: Expression = key(Length(), "how far out of true it runs", "0.0005")
+
+
+@dataclass(kw_only=True)
+class Finder(Model):
+    """What finds an edge or a surface."""
+
+    kind: str = key(Choice(("edge finder", "paper")), "what it is", "edge finder")
+    tip: Expression | None = key(Length(), "diameter of an edge finder's tip", "0.200", default=None)
+    tip_length: Expression | None = key(Length(), "length of the tip", "5/16", yaml="tip length", default=None)
+    thickness: Expression | None = key(Length(), "of a paper feeler", "0.0035", default=None)
+
+
+CUTTER_KINDS = (
+    "end mill",
+    "boring head",
+    "spot drill",
+    "drill",
+    "counterbore",
+    "turning tool",
+    "parting tool",
+    "file",
+)
+
+
+@dataclass(kw_only=True)
+class Cutter(Model):
+    """A cutter."""
+
+    kind: str = key(Choice(CUTTER_KINDS), "what it is", "end mill")
+    diameter: Expression | None = key(Length(), "across", "3/4", default=None)
+    teeth: int = key(Whole(1, 60), "number of teeth", "4", default=1)
+    material: str = key(Choice(CUTTER_MATERIALS), "what its edges are made of", "carbide", default="high-speed steel")
+    flute_length: Expression | None = key(Length(), "cutting length", "1-5/8", yaml="flute length", default=None)
+    centre_cutting: bool = key(Flag(), "true: can be fed straight down", "true", yaml="centre cutting", default=False)
+    point: Expression | None = key(Angle(), "point angle", "118°", default=None)
+    pilot: Expression | None = key(Length(), "a counterbore's pilot", "17/64", default=None)
+    nose_radius: Expression | None = key(Length(), "a turning tool's nose", "1/64", yaml="nose radius", default=None)
+    width: Expression | None = key(Length(), "a parting tool's width", "3/32", default=None)
+    reach: Expression | None = key(Length(), "how far a parting tool reaches in", "5/8", default=None)
+    smallest: Expression | None = key(Length(), "a boring head's smallest bore", "3/8", default=None)
+    largest: Expression | None = key(Length(), "a boring head's largest bore", "3", default=None)
+
+
+@dataclass(kw_only=True)
+class Range(Model):
+    """From, to."""
+
+    start: Expression = key(Value(), "from", "0", yaml="from")
+    end: Expression = key(Value(), "to", "1", yaml="to")
+
+
+MEASURES = ("outside", "inside", "depth", "position", "angle")
+
+
+@dataclass(kw_only=True)
+class Instrument(Model):
+    """A measuring instrument."""
+
+    kind: list[str] = key(Many(Choice(MEASURES), single=True), "what it measures", "outside")
+    range: Range = key(Nested(Range), "its range", "{from: 0, to: 1}")
+    uncertainty: Expression = key(Value(), "how far one reading may be off", "0.0001")
+
+
+MACHINE = OneOf("kind", (("mill", Mill), ("lathe", Lathe), ("bench", Bench)))
+HOLDER = OneOf(
+    "kind",
+    (
+        ("vise", Vise),
+        ("parallels", Parallels),
+        ("stop", Stop),
+        ("sine bar", SineBar),
+        ("v-block", VBlock),
+        ("chuck", Chuck),
+        ("collet", Collet),
+    ),
+)
+
+
+@dataclass(kw_only=True)
+class Shop(Model):
+    """A shop."""
+
+    slug: str = ""
+    title: str = key(Name(), "its name", "The evening workshop")
+    scenario: str = key(Text(), "whose it is; an invented one says so", "Invented for practice.")
+    units: str = key(Choice(("inch", "mm")), "the unit of every length without one", "inch")
+    machines: dict[str, Model] = key(Named(MACHINE), "the machines", "{bench: {kind: bench}}")
+    holding: dict[str, Model] = key(Named(HOLDER), "vises, chucks, parallels and the like", "{stop: {kind: stop, thickness: 3/8, reach: 3/8}}")
+    finders: dict[str, Finder] = key(Named(Nested(Finder)), "edge finders and feelers", "{paper: {kind: paper, thickness: 0.0035}}")
+    cutters: dict[str, Cutter] = key(Named(Nested(Cutter)), "the cutters", "{file: {kind: file}}")
+    instruments: dict[str, Instrument] = key(Named(Nested(Instrument)), "the instruments", "{caliper: {kind: outside, range: {from: 0, to: 6}, uncertainty: 0.001}}")

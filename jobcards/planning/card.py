@@ -1,0 +1,297 @@
+"""A worked card: everything a page, a wall sheet, a drawing or the dry run needs, and nothing they must work out.
+
+All numbers are `Number`s of the card's ledger. Faces are named as on the drawing. Part coordinates: x from the left end,
+y from the bottom, z from the back. A milled set-up's own axes, seen from in front of the machine: x to the right
+along the table, y away from you toward the fixed jaw, z up. The fixed jaw is at the far side.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from jobcards.definition.job import Job
+from jobcards.definition.shop import Shop
+from jobcards.planning.number import Ledger, Number
+from jobcards.planning.words import Authored, Line
+
+
+@dataclass(frozen=True)
+class FeaturePlan:
+    """A feature of the finished part with its worked sizes (each at the middle of its limits).
+
+    sizes by shape: hole, partial bore, counterbore: "diameter", "depth" (through holes carry the part's size there);
+    serrations: "pitch", "tilt", "flat", "first", "last", "depth", "count"; bevel: "start", "angle"; broken corners: "size";
+    turned diameter: "diameter", "from", "to"; turned chamfer: "size". A worked extra may stand beside them
+    (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
+    """
+
+    name: str
+    shape: str
+    enters: str  # face it is cut into; for a turned chamfer the end it is on
+    sizes: Mapping[str, Number]
+    places: tuple[Mapping[str, Number], ...] = ()  # each with two of x, y, z in part coordinates
+    through: bool = False
+    toward: str = ""
+    dry_run: bool = True
+
+
+@dataclass(frozen=True)
+class ShapePlan:
+    """The finished part. kind "block": sizes length, height, thickness. kind "turned": sizes length, diameter."""
+
+    kind: str
+    sizes: Mapping[str, Number]
+    features: tuple[FeaturePlan, ...]
+
+
+@dataclass(frozen=True)
+class BlankPlan:
+    """The piece of stock. sizes: flat bar "width" (along y), "thickness" (along z), "length"; round bar "diameter", "length".
+
+    `outside` tells how far the blank stands out beyond the finished part at its left end, bottom and back (turned: right end).
+    """
+
+    shape: str
+    sizes: Mapping[str, Number]
+    outside: Mapping[str, Number]
+    weight: Number
+    text: Line
+
+
+@dataclass(frozen=True)
+class CutterPlan:
+    """A cutter as the shop has it. sizes: "diameter", "flute length", "point", "width", "nose radius" where it has them."""
+
+    name: Authored
+    kind: str
+    sizes: Mapping[str, Number]
+
+
+@dataclass(frozen=True)
+class HoldPlan:
+    """How the work is held.
+
+    kind: "vise" | "sine bar in vise" | "chuck" | "collet" | "hand".
+    vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
+    "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
+    on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
+    chuck and collet: "stick-out", "grip", "held diameter".
+    """
+
+    kind: str
+    holder: Authored
+    sizes: Mapping[str, Number]
+    up: str = ""
+    fixed_jaw: str = ""
+    stop: str = ""
+    stop_side: int = 0  # -1 the stop stands at the left, +1 at the right, 0 none
+    high_end: str = ""
+    out: str = ""
+    instructions: tuple[Line, ...] = ()
+
+
+@dataclass(frozen=True)
+class Touch:
+    """One touch, or one axis of the zero.
+
+    kind: "edge" (the edge stands at zero), "middle" (the middle of a known length stands at zero), "between" (one of two
+    touches whose middle is zero), "line" (the cutter is set to a scribed line), "surface" (tool on the upper face, paper
+    between), "corner" (tool on the highest corner of tilted work), "kept" (from the set-up before),
+    "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end).
+    `preset` is what the readout or dial is set to at the touch. `side` says where the tip stands seen from the work
+    along the axis: -1 on the minus side. `tip` is the tip diameter, or the thickness of the feeler.
+    """
+
+    axis: str
+    kind: str
+    face: str
+    side: int
+    preset: Number
+    finder: Authored | None
+    tip: Number | None
+    instruction: Line
+    distance: Number | None = None  # "line": how far the line stands from the face
+
+
+@dataclass(frozen=True)
+class Position:
+    """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, z the carriage)."""
+
+    label: Line
+    x: Number | None = None
+    y: Number | None = None
+    z: Number | None = None
+
+
+@dataclass(frozen=True)
+class Cut:
+    """One operation, with what is published for it.
+
+    kind and what `sizes` and `positions` hold:
+    "face": a face milled level; "take off" (first of a pair) or "leave" (the size to reach). Its own `hold`.
+    "end": an end milled with the side of the cutter, work lying flat, end overhanging; as "face".
+    "spot": positions x, y; sizes "depth". Marks the place; leaves nothing in the finished part.
+    "drill": positions x, y; "diameter", "depth" (full diameter, below the surface that is zero), through: breakthrough included.
+    "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
+    "bore": boring head; positions x, y; "diameter", "depth".
+    "grooves": one groove a position x (bottom of the groove), along y; "depth", "tilt" (head from upright).
+    "slope": the cutter levels the tilted work; "depth" below the corner touched; positions x from, to.
+    "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".
+    "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
+    "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
+    "hand": by hand, not dry-run.
+    Worked rates in `rates`: "speed" (rpm step), "wanted speed", "cutting speed", "feed", "passes", "pass depth", "time" as they apply.
+    """
+
+    id: str
+    kind: str
+    feature: str
+    title: Line
+    cutter: CutterPlan | None
+    positions: tuple[Position, ...] = ()
+    sizes: Mapping[str, Number] = field(default_factory=dict)
+    rates: Mapping[str, Number] = field(default_factory=dict)
+    steps: tuple[Line, ...] = ()
+    why: Line = ()
+    check: Line = ()
+    caution: Line = ()
+    hold: HoldPlan | None = None
+    rough: bool = False
+    through: bool = False
+    face: str = ""  # "face", "end", "turn face", "part off": the face made
+
+
+@dataclass(frozen=True)
+class SetUpPlan:
+    """One holding of the work and all that is done in it. kind: "mill" | "square" | "lathe" | "bench"."""
+
+    id: str
+    number: Number  # counted through the whole card
+    kind: str
+    part: str
+    title: Authored
+    machine: Authored
+    why: Line
+    hold: HoldPlan | None
+    zero: tuple[Touch, ...]
+    cuts: tuple[Cut, ...]
+    after: tuple[Line, ...] = ()
+    stopping_point: Line = ()
+    notes: tuple[Line, ...] = ()  # travels, backlash, mismatch after the flip, head tilt and re-tram
+    sizes: Mapping[str, Number] = field(default_factory=dict)
+    time: Number | None = None
+
+
+@dataclass(frozen=True)
+class PartPlan:
+    """One part of the card."""
+
+    id: str
+    name: Authored
+    note: Line
+    quantity: Number
+    material: Authored
+    shape: ShapePlan
+    blank: BlankPlan
+    set_ups: tuple[SetUpPlan, ...]
+
+
+@dataclass(frozen=True)
+class Contribution:
+    """How much one size moves a requirement."""
+
+    size: Authored
+    sensitivity: Number
+    spread: Number  # what its tolerance adds, plus or minus
+
+
+@dataclass(frozen=True)
+class RequirementPlan:
+    """What must come out right."""
+
+    name: Authored
+    value: Number
+    at_least: Number | None
+    at_most: Number | None
+    worst_low: Number
+    worst_high: Number
+    likely_low: Number  # root-sum-square
+    likely_high: Number
+    contributions: tuple[Contribution, ...]
+    holds: bool
+    verdict: Line
+    why: Line
+
+
+@dataclass(frozen=True)
+class InspectionRow:
+    """One line of the inspection record."""
+
+    part: Authored
+    what: Line
+    aim: Number
+    lower: Number
+    upper: Number
+    instrument: Authored | None
+    uncertainty: Number | None
+    ratio: Number | None
+    note: Line = ()
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A warning and the set-ups it belongs to (empty: the whole card)."""
+
+    key: str
+    text: Line
+    set_ups: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class GatherGroup:
+    """A group of the list of things to gather before starting."""
+
+    title: str
+    items: tuple[Line, ...]
+
+
+@dataclass(frozen=True)
+class CutListRow:
+    """Pieces to saw from one kind of bar."""
+
+    stock: Line
+    pieces: tuple[Line, ...]
+    bar_needed: Number
+    weight: Number
+
+
+@dataclass(frozen=True)
+class Card:
+    """A worked card."""
+
+    slug: str
+    title: Authored
+    scenario: Line
+    summary: Line
+    level: Authored
+    unit: str
+    job: Job
+    shop: Shop
+    shop_title: Authored
+    ledger: Ledger
+    fingerprint: str
+    learn: tuple[Line, ...]
+    parts: tuple[PartPlan, ...]
+    cautions: tuple[Caution, ...]
+    gather: tuple[GatherGroup, ...]
+    cut_list: tuple[CutListRow, ...]
+    requirements: tuple[RequirementPlan, ...]
+    inspection: tuple[InspectionRow, ...]
+    warnings: tuple[Line, ...]
+    time: Number
+    revisions: tuple[tuple[Authored, Authored, Line], ...]  # letter, date, change; oldest first
+    picture: str  # the part shown at the head
+
+    @property
+    def set_ups(self) -> tuple[SetUpPlan, ...]:
+        """All set-ups in the order of the card."""
+        return tuple(set_up for part in self.parts for set_up in part.set_ups)

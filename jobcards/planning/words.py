@@ -1,0 +1,82 @@
+"""Lines of text with numbers in them, as the planning hands them to the pages.
+
+Three owners of what stands on a card: our own words (which hold no digit), worked numbers, and authored text
+(from the job, the shop or a table), which may hold digits and is marked as such.
+"""
+
+import re
+from dataclasses import dataclass
+
+from jobcards.planning.number import Number
+
+HOLE = re.compile(r"\{(\w+)\}")
+
+
+@dataclass(frozen=True)
+class Words:
+    """Our own words. They hold no digit: a number on a card is a Ref."""
+
+    text: str
+
+    def __post_init__(self) -> None:
+        if any(c.isdigit() for c in self.text):
+            raise ValueError(f"a digit in our own words is unowned: {self.text!r}")
+
+
+@dataclass(frozen=True)
+class Authored:
+    """Text from a definition ("job"), a shop file ("shop") or a table ("table"). Shown as characters, never as markup."""
+
+    text: str
+    owner: str
+    emphasis: bool = False
+
+
+@dataclass(frozen=True)
+class Ref:
+    """A worked number, shown with its unit unless a table head says it."""
+
+    number: Number
+    with_unit: bool = True
+
+
+Piece = Words | Authored | Ref
+Line = tuple[Piece, ...]
+
+
+def line(template: str, **pieces: "str | Number | Piece | Line") -> Line:
+    """A line from a template of our own words with `{holes}` filled by numbers, pieces or other lines.
+
+    A plain str in a hole is our own word (a face, an axis) and may hold no digit.
+
+    >>> line("Touch the {face}.", face="left end")
+    (Words(text='Touch the '), Words(text='left end'), Words(text='.'))
+    """
+    out: list[Piece] = []
+    place = 0
+    for hole in HOLE.finditer(template):
+        if hole.start() > place:
+            out.append(Words(template[place : hole.start()]))
+        filling = pieces[hole[1]]
+        if isinstance(filling, str):
+            out.append(Words(filling))
+        elif isinstance(filling, Number):
+            out.append(Ref(filling))
+        elif isinstance(filling, tuple):
+            out.extend(filling)
+        else:
+            out.append(filling)
+        place = hole.end()
+    if place < len(template):
+        out.append(Words(template[place:]))
+    return tuple(out)
+
+
+def as_text(written: Line) -> str:
+    """A line as plain characters, for alternative texts and tests."""
+    return "".join(f"{p.number.shown}{unit_text(p.number.unit) if p.with_unit else ''}" if isinstance(p, Ref) else p.text for p in written)
+
+
+def unit_text(unit: str) -> str:
+    """How a unit is written after a number, with its space."""
+    return {"1": "", "deg": "°", "": ""}.get(unit, f"\u00a0{unit}")
