@@ -7,9 +7,7 @@ from jobcards.source import ARITHMETIC, COMMON, published
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import not_negative, positive, whole
 
-MANUAL = published(
-    "TC 9-524, Fundamentals of Machine Tools", "US Army, 1996", "rotational speed from cutting speed and diameter"
-)
+MANUAL = published("TC 9-524, Fundamentals of Machine Tools", "US Army, 1996", "chapter 4, drilling machines")
 A_HAIR = 1e-9  # a count this close to a whole number is that whole number: float dust is not one more pass
 
 
