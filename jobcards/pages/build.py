@@ -16,6 +16,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
+CONFIG = ROOT / "mkdocs.yml"
 JOBS = ROOT / "jobcards" / "jobs"
 SHOPS = ROOT / "jobcards" / "shops"
 HOST = "127.0.0.1"
@@ -39,6 +40,7 @@ def main(arguments: list[str] | None = None) -> int:
             build_site(ROOT / "site", wanted.job)
             print("The site is in site/. Open site/index.html.")
         else:
+            must_be_sound(wanted.job)
             serve(wanted.port, wanted.job)
     except BuildFailed as failure:
         print(f"{failure}\nNo site was built.", file=sys.stderr)
@@ -77,10 +79,15 @@ def check_all(only: str | None = None) -> list[str]:
     return problems
 
 
-def build_site(target: Path, only: str | None = None, engine: str = "mkdocs") -> None:
-    """Build into `target`, whole or not at all. Raises BuildFailed."""
+def must_be_sound(only: str | None = None) -> None:
+    """Raises BuildFailed, with one line a problem, unless every definition (or the one) can be made into a card."""
     if problems := check_all(only):
         raise BuildFailed("\n".join(problems))
+
+
+def build_site(target: Path, only: str | None = None, engine: str = "mkdocs") -> None:
+    """Build into `target`, whole or not at all. Raises BuildFailed."""
+    must_be_sound(only)
     with tempfile.TemporaryDirectory(prefix=".site-", dir=target.parent) as folder:
         fresh = Path(folder) / "fresh"
         run_engine(engine, fresh, only)
@@ -91,7 +98,7 @@ def build_site(target: Path, only: str | None = None, engine: str = "mkdocs") ->
         fresh.rename(target)
 
 
-def run_engine(engine: str, folder: Path, only: str | None = None, config: Path = ROOT / "mkdocs.yml") -> None:
+def run_engine(engine: str, folder: Path, only: str | None = None, config: Path = CONFIG) -> None:
     """Let the site engine build into `folder`; any warning fails it. Raises BuildFailed.
 
     A single card has links to jobs that are left out, so then warnings are only shown.
@@ -102,17 +109,15 @@ def run_engine(engine: str, folder: Path, only: str | None = None, config: Path 
         raise BuildFailed("The site engine stopped; its reason stands above.")
 
 
-def serve(port: int, only: str | None = None) -> None:
+def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
     """Build, show at 127.0.0.1 and build again whenever a file changes, until stopped. Raises BuildFailed."""
-    if problems := check_all(only):
-        print("\n".join(problems), file=sys.stderr)
-        raise BuildFailed("Mend the definition, then start again.")
     if port_taken(port):
         raise BuildFailed(f"Port {port} is in use. Stop what runs there, or choose another: --port {port + 1}")
     address = f"{HOST}:{port}"
     command = [sys.executable, "-m", "mkdocs", "serve", "--livereload", "--dev-addr", address]
+    command += ["--config-file", str(config)]
     print(f"Building; then look at {address} in a browser. Stop with Ctrl-C.", flush=True)
-    subprocess.run([*command, "--config-file", str(ROOT / "mkdocs.yml")], env=environment(only), cwd=ROOT, check=False)
+    subprocess.run(command, env=environment(only), cwd=config.parent, check=False)
 
 
 def port_taken(port: int) -> bool:
@@ -127,7 +132,6 @@ def environment(only: str | None) -> Mapping[str, str]:
         "SOURCE_DATE_EPOCH": os.environ.get("SOURCE_DATE_EPOCH", FIXED_MOMENT),
         "JOBCARDS_ONLY": only or "",
         "PYTHONDONTWRITEBYTECODE": "1",
-        "PYTHONHASHSEED": "0",
         "NO_MKDOCS_2_WARNING": "1",
         "DISABLE_MKDOCS_2_WARNING": "true",
     }

@@ -25,13 +25,16 @@ def on_pre_build(config: Any) -> None:  # noqa: ANN401 - mkdocs' or properdocs' 
 def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
     """Add the pages of every job, or of the one named by JOBCARDS_ONLY.
 
-    Raises PluginError, with one line a problem, when a definition is wrong: that stops any build.
+    Raises PluginError, which stops any build: with one line a problem when a definition is wrong, or when a page
+    carries a fence, since the engine runs what stands in one and a definition comes from a stranger.
     """
     from jobcards.definition import ProblemsFound
     from jobcards.pages import site_files
 
     try:
         for page in site_files():
+            if page.path.endswith(".md") and ("```" in page.content or "~~~" in page.content):
+                raise PluginError(f"{page.path}: a page made from a definition may hold no ``` and no ~~~")
             if wanted(page.path):
                 files.append(File.generated(config, page.path, content=page.content))
     except ProblemsFound as found:

@@ -1,0 +1,44 @@
+"""A small house with two invented jobs, to try the build on without the real ones."""
+
+import shutil
+from pathlib import Path
+
+from jobcards.pages.build import ROOT
+
+DEFINITION = "class ProblemsFound(Exception):\n    problems = ['jobs/one.yml:3:9: no such size; write one']\n"
+PAGES = """
+from collections import namedtuple
+
+SiteFile = namedtuple("SiteFile", "path content")
+
+
+def site_files():
+    yield SiteFile("jobs/index.md", "# Job cards\\n\\n[One](one/index.md) [Two](two/index.md)\\n")
+    for slug in ("one", "two"):
+        yield SiteFile(f"jobs/{slug}/index.md", f"# Job {slug}\\n\\n[wall](wall/index.md) WORDS\\n")
+        yield SiteFile(f"jobs/{slug}/wall/index.md", "# Wall\\n")
+        yield SiteFile(f"jobs/{slug}/record/index.md", "# Record\\n")
+        yield SiteFile(f"jobs/{slug}/numbers.json", b"[]\\n")
+        yield SiteFile(f"jobs/{slug}/job.yml", "title: invented\\n")
+"""
+
+
+class House:
+    """A folder laid out like this one: its own mkdocs.yml, docs and hook, and stand-ins for the jobs."""
+
+    def __init__(self, folder: Path) -> None:
+        self.config = folder / "mkdocs.yml"
+        self.pages = folder / "jobcards" / "pages" / "__init__.py"
+        self.home = folder / "docs" / "index.md"
+        shutil.copy(ROOT / "mkdocs.yml", self.config)
+        shutil.copytree(ROOT / "docs", folder / "docs")
+        for name in ("definition", "pages"):
+            (folder / "jobcards" / name).mkdir(parents=True)
+        shutil.copy(ROOT / "jobcards" / "pages" / "hook.py", self.pages.parent)
+        (folder / "jobcards" / "__init__.py").touch()
+        (folder / "jobcards" / "definition" / "__init__.py").write_text(DEFINITION, encoding="utf-8")
+        self.write("worked out")
+
+    def write(self, words: str) -> None:
+        """Let the job pages carry these words."""
+        self.pages.write_text(PAGES.replace("WORDS", words), encoding="utf-8")
