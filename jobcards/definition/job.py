@@ -56,7 +56,9 @@ class Blank(Model):
     """The piece of stock a part is made from."""
 
     shape: str = key(Choice(("flat bar", "round bar")), "the bar's section", "flat bar")
-    width: Expression | None = key(Length(), "the wider side of flat bar (along the part's height)", "1-1/2", default=None)
+    width: Expression | None = key(
+        Length(), "the wider side of flat bar (along the part's height)", "1-1/2", default=None
+    )
     thickness: Expression | None = key(Length(), "the narrower side of flat bar", "1", default=None)
     diameter: Expression | None = key(Length(), "across round bar", "1", default=None)
     length: Expression = key(Length(), "sawn length", "length + 1/8")
@@ -68,10 +70,14 @@ class Hold(Model):
 
     holder: str = key(Name(), "what holds it: a name from the shop's holding list", "vise", yaml="in")
     up: str = key(Choice(FACES), "the face toward the spindle", "front", default="")
-    against_fixed_jaw: str = key(Choice(FACES), "the face against the fixed jaw", "back", yaml="against fixed jaw", default="")
+    against_fixed_jaw: str = key(
+        Choice(FACES), "the face against the fixed jaw", "back", yaml="against fixed jaw", default=""
+    )
     against_stop: str = key(Choice(FACES), "the face against the stop", "left end", yaml="against stop", default="")
     on: str = key(Name(), "what it stands on: a name from the shop's holding list", "parallels", default="")
-    high_end: str = key(Choice(ENDS), "on a sine bar: the end that stands higher", "left end", yaml="high end", default="")
+    high_end: str = key(
+        Choice(ENDS), "on a sine bar: the end that stands higher", "left end", yaml="high end", default=""
+    )
     out: str = key(Choice(ENDS), "on the lathe: the end that stands out", "right end", default="")
     by: str = key(Name(), "on the lathe: the feature it is held by; left out, the bar itself", "shank", default="")
 
@@ -81,19 +87,35 @@ class Zero(Model):
     """One touch that sets an axis of the readout. Exactly one of the first four keys."""
 
     edge: str = key(Choice(FACES), "touch this edge; it becomes zero", "bottom", default="")
-    middle_from: str = key(Choice(FACES), "touch this edge; the middle of the known length becomes zero", "left end", yaml="middle from", default="")
-    middle_between: list[str] = key(
-        Many(Choice(FACES)), "touch both edges; the middle becomes zero", "[left end, right end]", yaml="middle between", default=[]
+    middle_from: str = key(
+        Choice(FACES),
+        "touch this edge; the middle of the known length becomes zero",
+        "left end",
+        yaml="middle from",
+        default="",
     )
-    line: Expression | None = key(Length(), "set the cutter to a scribed line this far from an edge", "3/8", default=None)
-    measured_from: str = key(Choice(FACES), "with `line`: the edge it is measured from", "left end", yaml="from", default="")
+    middle_between: list[str] = key(
+        Many(Choice(FACES)),
+        "touch both edges; the middle becomes zero",
+        "[left end, right end]",
+        yaml="middle between",
+        default=[],
+    )
+    line: Expression | None = key(
+        Length(), "set the cutter to a scribed line this far from an edge", "3/8", default=None
+    )
+    measured_from: str = key(
+        Choice(FACES), "with `line`: the edge it is measured from", "left end", yaml="from", default=""
+    )
 
 
 @dataclass(kw_only=True)
 class SquareUp(Model):
     """All faces of a block milled square, in an order; the hold of each face follows from it."""
 
-    order: list[str] = key(Many(Choice(FACES)), "the faces in the order they are cut", "[front, top, bottom, back, left end, right end]")
+    order: list[str] = key(
+        Many(Choice(FACES)), "the faces in the order they are cut", "[front, top, bottom, back, left end, right end]"
+    )
     cutter: str = key(Name(), "a cutter from the shop", "3/4 end mill", yaml="with")
 
 
@@ -103,7 +125,9 @@ class Operation(Model):
 
     cut: str = key(Name(), "the feature that is cut", "seat", default="")
     face: str = key(Choice(ENDS), "on the lathe: the end that is faced", "right end", default="")
-    part_off: str = key(Choice(ENDS), "on the lathe: the end where the part is cut off", "left end", yaml="part off", default="")
+    part_off: str = key(
+        Choice(ENDS), "on the lathe: the end where the part is cut off", "left end", yaml="part off", default=""
+    )
     cutter: str = key(Name(), "a cutter from the shop", "3/4 end mill", yaml="with")
     rough: bool = key(Flag(), "true: leaves metal for a later operation", "true", default=False)
     why: str = key(Text(), "the reason", "A single point cuts true.", default="")
@@ -120,11 +144,23 @@ class SetUp(Model):
     why: str = key(Text(), "why it comes here in the order", "Holes come first.", default="")
     hold: Hold | None = key(Nested(Hold), "how the work is held", "{in: vise, up: front}", default=None)
     zero: list[Zero] = key(Many(Nested(Zero)), "how the readout is set", "[{edge: bottom}]", default=[])
-    keep_zero: bool = key(Flag(), "true: the readout keeps its zero from the set-up before", "true", yaml="keep zero", default=False)
-    square_up: SquareUp | None = key(Nested(SquareUp), "square all faces", "{order: [front, top], with: 3/4 end mill}", yaml="square up", default=None)
-    operations: list[Operation] = key(Many(Nested(Operation)), "what is done, in order", "[{cut: seat, with: boring head}]", default=[])
+    keep_zero: bool = key(
+        Flag(), "true: the readout keeps its zero from the set-up before", "true", yaml="keep zero", default=False
+    )
+    square_up: SquareUp | None = key(
+        Nested(SquareUp),
+        "square all faces",
+        "{order: [front, top], with: 3/4 end mill}",
+        yaml="square up",
+        default=None,
+    )
+    operations: list[Operation] = key(
+        Many(Nested(Operation)), "what is done, in order", "[{cut: seat, with: boring head}]", default=[]
+    )
     after: str = key(Text(), "what must be done before the next set-up", "Bring the head back square.", default="")
-    stopping_point: str = key(Text(), "why this is a good place to stop", "The blank can wait.", yaml="stopping point", default="")
+    stopping_point: str = key(
+        Text(), "why this is a good place to stop", "The blank can wait.", yaml="stopping point", default=""
+    )
 
 
 @dataclass(kw_only=True)
@@ -134,9 +170,15 @@ class Part(Model):
     note: str = key(Text(), "what it is for", "The upper half.", default="")
     quantity: int = key(Whole(1, 500), "how many", "1", default=1)
     material: str = key(Name(), "a material of the table", "low-carbon steel, cold drawn")
-    block: Block | None = key(Nested(Block), "finished size of a milled part", "{length: 4, height: 1, thickness: 1/2}", default=None)
-    turned: Turned | None = key(Nested(Turned), "finished size of a turned part", "{length: 2, diameter: 1}", default=None)
-    blank: Blank = key(Nested(Blank), "the stock it is made from", "{shape: flat bar, width: 1, thickness: 1/2, length: 4-1/8}")
+    block: Block | None = key(
+        Nested(Block), "finished size of a milled part", "{length: 4, height: 1, thickness: 1/2}", default=None
+    )
+    turned: Turned | None = key(
+        Nested(Turned), "finished size of a turned part", "{length: 2, diameter: 1}", default=None
+    )
+    blank: Blank = key(
+        Nested(Blank), "the stock it is made from", "{shape: flat bar, width: 1, thickness: 1/2, length: 4-1/8}"
+    )
     features: dict[str, Feature] = key(Named(FEATURE), "the shapes on it, by name", "{seat: {shape: hole}}")
     route: list[SetUp] = key(Many(Nested(SetUp)), "the set-ups in order", "[{set-up: pin seat, machine: knee mill}]")
 
@@ -145,7 +187,9 @@ class Part(Model):
 class Requirement(Model):
     """What must come out right: an expression of sizes, with limits or only shown."""
 
-    value: Expression = key(Value(), "an expression of sizes; formulas may be called by name", "recess depth - flange thickness")
+    value: Expression = key(
+        Value(), "an expression of sizes; formulas may be called by name", "recess depth - flange thickness"
+    )
     at_least: Expression | None = key(Value(), "lower limit", "0.002", yaml="at least", default=None)
     at_most: Expression | None = key(Value(), "upper limit", "0.010", yaml="at most", default=None)
     why: str = key(Text(), "what happens otherwise", "Proud, the flange rubs.", default="")
@@ -161,10 +205,39 @@ class Job(Model):
     summary: str = key(Text(), "one or two sentences", "A rocker swings on a pin.")
     level: str = key(Choice(LEVELS), "how much practice it wants", "beginner")
     units: str = key(Choice(("inch", "mm")), "the unit of every length without one", "inch")
-    general_tolerance: str = key(Choice(("fine", "medium", "coarse")), "ISO 2768-1 class for sizes without a tolerance", "medium", yaml="general tolerance", default="medium")
+    general_tolerance: str = key(
+        Choice(("fine", "medium", "coarse")),
+        "ISO 2768-1 class for sizes without a tolerance",
+        "medium",
+        yaml="general tolerance",
+        default="medium",
+    )
     picture: str = key(Name(), "the part shown at the head of the card", "rocker", default="")
     learn: list[str] = key(Many(Text()), "what one learns", "[Bore a seat that breaks out of an edge.]", default=[])
-    revisions: list[Revision] = key(Many(Nested(Revision)), "the issues, oldest first", "[{letter: A, date: 2026-11-24, change: First issue.}]")
-    sizes: dict[str, Size] = key(Named(Toleranced()), "the drawing's sizes, by name", "{length: 4-1/2 ±0.005}", default={})
+    revisions: list[Revision] = key(
+        Many(Nested(Revision)), "the issues, oldest first", "[{letter: A, date: 2026-11-24, change: First issue.}]"
+    )
+    sizes: dict[str, Size] = key(
+        Named(Toleranced()), "the drawing's sizes, by name", "{length: 4-1/2 ±0.005}", default={}
+    )
     parts: dict[str, Part] = key(Named(Nested(Part)), "the parts, by name", "{rocker: {…}}")
-    requirements: dict[str, Requirement] = key(Named(Nested(Requirement)), "what must come out right", "{flange below the face: {…}}", default={})
+    requirements: dict[str, Requirement] = key(
+        Named(Nested(Requirement)), "what must come out right", "{flange below the face: {…}}", default={}
+    )
+
+    @property
+    def unit(self) -> str:
+        """The unit of its lengths: `in` or `mm`."""
+        return "in" if self.units == "inch" else "mm"
+
+    def env(self) -> dict[str, float]:
+        """What is aimed at: the middle of the limits of every size."""
+        return {name: size.aim for name, size in self.sizes.items()}
+
+    def limits(self) -> dict[str, tuple[float, float]]:
+        """The lower and upper limit of every size."""
+        return {name: (size.lower, size.upper) for name, size in self.sizes.items()}
+
+    def kinds(self) -> dict[str, str]:
+        """Whether each size is a length, an angle or a number."""
+        return {name: size.kind for name, size in self.sizes.items()}

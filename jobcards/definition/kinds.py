@@ -1,4 +1,4 @@
-"""What a value in a definition may be. Models are made of these; the reader, the schema and the reference page walk them."""
+"""What a value in a definition may be. Models are made of these; reader, schema and reference page walk them."""
 
 from dataclasses import MISSING, dataclass, field
 from typing import Any
@@ -10,7 +10,7 @@ class Kind:
 
 @dataclass(frozen=True)
 class Text(Kind):
-    """A sentence or more of plain text; `*word*` is emphasis, `{size name}` shows a size. Nothing else is read into it."""
+    """A sentence or more of plain text; `*word*` is emphasis, `{size name}` shows a size, all else is text."""
 
     most: int = 600
 
@@ -38,6 +38,16 @@ class Value(Kind):
 @dataclass(frozen=True)
 class Toleranced(Kind):
     """A size with or without a tolerance: `4-1/2 ±0.005`, `0.130 +0.002/-0`, `3/4 RC5 hole`, `25 H7`, `3° ±0.25°`."""
+
+
+@dataclass(frozen=True)
+class Tolerance(Kind):
+    """How far a size may be off: `±0.005`, `+0.005/-0`, `±0.5°`."""
+
+
+@dataclass(frozen=True)
+class Fit(Kind):
+    """A class of fit: `RC5 hole`, `H7`, `g6`."""
 
 
 @dataclass(frozen=True)
@@ -110,8 +120,8 @@ class Named(Kind):
     most: int = 200
 
 
-def key(kind: Kind, doc: str, example: str, *, yaml: str = "", default: Any = MISSING) -> Any:
-    """A field of a model: its kind, one line for the reference, an example as written, and the key if not the field's name."""
+def key(kind: Kind, doc: str, example: str, *, yaml: str = "", default: Any = MISSING) -> Any:  # noqa: ANN401
+    """A field of a model: its kind, one line for the reference, an example, and the key if not the field's name."""
     metadata = {"kind": kind, "doc": doc, "example": example, "yaml": yaml}
     if isinstance(default, (list, dict)):
         return field(default_factory=type(default), metadata=metadata)

@@ -3,7 +3,22 @@
 from dataclasses import dataclass
 
 from jobcards.definition.expression import Expression
-from jobcards.definition.kinds import Angle, Choice, Flag, Length, Many, Name, Named, Nested, Number, OneOf, Text, Value, Whole, key
+from jobcards.definition.kinds import (
+    Angle,
+    Choice,
+    Flag,
+    Length,
+    Many,
+    Name,
+    Named,
+    Nested,
+    Number,
+    OneOf,
+    Text,
+    Value,
+    Whole,
+    key,
+)
 from jobcards.definition.model import Model
 
 CUTTER_MATERIALS = ("high-speed steel", "carbide")
@@ -16,7 +31,9 @@ class Screw(Model):
     per_turn: Expression = key(Length(), "travel for one turn", "0.200", yaml="per turn")
     division: Expression = key(Length(), "travel for one mark", "0.001")
     backlash: Expression = key(Length(), "lost motion on turning back", "0.012")
-    reads: str = key(Choice(("diameter", "infeed")), "cross slide only: what its dial reads", "diameter", default="infeed")
+    reads: str = key(
+        Choice(("diameter", "infeed")), "cross slide only: what its dial reads", "diameter", default="infeed"
+    )
 
 
 @dataclass(kw_only=True)
@@ -38,7 +55,9 @@ class Mill(Model):
     power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1-1/2")
     readout_step: Expression = key(Length(), "smallest step of the readout", "0.0005", yaml="readout step")
     handwheel: Screw = key(Nested(Screw), "table handwheels", "{per turn: 0.200, division: 0.001, backlash: 0.012}")
-    head_tilts: Expression = key(Angle(), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts")
+    head_tilts: Expression = key(
+        Angle(), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts"
+    )
 
 
 @dataclass(kw_only=True)
@@ -50,7 +69,12 @@ class Lathe(Model):
     between_centres: Expression = key(Length(), "longest work between centres", "24", yaml="between centres")
     spindle_steps: list[float] = key(Many(Number()), "turns a minute", "[70, 115, 200]", yaml="spindle steps")
     power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1")
-    cross_slide: Screw = key(Nested(Screw), "the cross slide's dial", "{reads: diameter, per turn: 0.200, division: 0.001, backlash: 0.008}", yaml="cross slide")
+    cross_slide: Screw = key(
+        Nested(Screw),
+        "the cross slide's dial",
+        "{reads: diameter, per turn: 0.200, division: 0.001, backlash: 0.008}",
+        yaml="cross slide",
+    )
     carriage: Screw = key(Nested(Screw), "the carriage's dial", "{per turn: 1.000, division: 0.005, backlash: 0.010}")
 
 
@@ -86,7 +110,9 @@ class Parallels(Model):
 
     kind: str = key(Choice(("parallels",)), "what it is", "parallels")
     length: Expression = key(Length(), "length", "6")
-    pairs: list[ParallelPair] = key(Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]")
+    pairs: list[ParallelPair] = key(
+        Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]"
+    )
 
 
 @dataclass(kw_only=True)
@@ -223,7 +249,20 @@ class Shop(Model):
     scenario: str = key(Text(), "whose it is; an invented one says so", "Invented for practice.")
     units: str = key(Choice(("inch", "mm")), "the unit of every length without one", "inch")
     machines: dict[str, Model] = key(Named(MACHINE), "the machines", "{bench: {kind: bench}}")
-    holding: dict[str, Model] = key(Named(HOLDER), "vises, chucks, parallels and the like", "{stop: {kind: stop, thickness: 3/8, reach: 3/8}}")
-    finders: dict[str, Finder] = key(Named(Nested(Finder)), "edge finders and feelers", "{paper: {kind: paper, thickness: 0.0035}}")
+    holding: dict[str, Model] = key(
+        Named(HOLDER), "vises, chucks, parallels and the like", "{stop: {kind: stop, thickness: 3/8, reach: 3/8}}"
+    )
+    finders: dict[str, Finder] = key(
+        Named(Nested(Finder)), "edge finders and feelers", "{paper: {kind: paper, thickness: 0.0035}}"
+    )
     cutters: dict[str, Cutter] = key(Named(Nested(Cutter)), "the cutters", "{file: {kind: file}}")
-    instruments: dict[str, Instrument] = key(Named(Nested(Instrument)), "the instruments", "{caliper: {kind: outside, range: {from: 0, to: 6}, uncertainty: 0.001}}")
+    instruments: dict[str, Instrument] = key(
+        Named(Nested(Instrument)),
+        "the instruments",
+        "{caliper: {kind: outside, range: {from: 0, to: 6}, uncertainty: 0.001}}",
+    )
+
+    @property
+    def unit(self) -> str:
+        """The unit of its lengths: `in` or `mm`."""
+        return "in" if self.units == "inch" else "mm"
