@@ -140,20 +140,3 @@ def stick_out(length: float, facing: float, parting: float, clearance: float) ->
     positive(length=length)
     not_negative(facing=facing, parting=parting, clearance=clearance)
     return length + facing + parting + clearance
-
-
-@formula(title="Stick-out in diameters", text="ratio = stick_out / diameter", source=COMMON)
-def stick_out_ratio(stick_out: float, diameter: float) -> float:
-    """How many diameters the bar stands out: above about three it wants a centre in its end.
-
-    Args:
-        stick_out [length]: bar outside the jaws
-        diameter [length]: finished diameter, the thinnest on the way
-    Returns [1]: stick-out in diameters
-    Raises CannotBeDone: when either is not more than zero.
-
-    >>> stick_out_ratio(1.5, 0.5)
-    3.0
-    """
-    positive(stick_out=stick_out, diameter=diameter)
-    return stick_out / diameter
