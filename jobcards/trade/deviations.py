@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from jobcards.quantity import convert
 from jobcards.source import Source
 from jobcards.tables import Row, table
 from jobcards.trade.formula import CannotBeDone
 
-MM_PER_INCH = 25.4
 UNITS = ("in", "mm")
 SLIVER = 1e-9  # of a size: 30 mm written in inches is still the 30 mm of the table
 
@@ -52,9 +52,7 @@ def converted(size: float, unit: str, into: str) -> float:
     >>> converted(25.4, "mm", "in")
     1.0
     """
-    if checked_unit(unit) == checked_unit(into):
-        return size
-    return size * MM_PER_INCH if unit == "in" else size / MM_PER_INCH
+    return size if checked_unit(unit) == checked_unit(into) else convert(size, unit, into)
 
 
 def steps(name: str) -> tuple[float, ...]:

@@ -1,0 +1,158 @@
+"""Cutting a 60 degree thread in the lathe: which depth, the infeed straight or by the compound, and the passes.
+
+Say which form a depth is for. An external thread is cut 0.6495 pitch deep with a tool whose nose is flat an eighth of
+the pitch (the older national form); 0.6134 by the design form with a rounded root; 0.7578 with a tool ground sharp.
+"""
+
+from math import ceil, sqrt
+
+from jobcards.source import COMMON, GEOMETRY, published
+from jobcards.trade.degrees import cos
+from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.guards import finite, positive, whole
+
+ISO_68 = published("ISO 68-1 (metric), ASME B1.1 (inch)", "1998 and 2003", "basic and design profiles")
+LEAST_ANGLE, MOST_ANGLE = 0, 45
+
+
+@formula(title="Depth of thread, flat-nosed tool", text="depth = 3 * sqrt(3) / 8 * pitch", source=ISO_68)
+def depth_flat_nose(pitch: float) -> float:
+    """Depth of an external thread with a flat of an eighth of the pitch at crest and root (0.6495 pitch).
+
+    Args:
+        pitch [length]: distance from thread to thread
+    Returns [length]: depth on a side
+    Raises CannotBeDone: when the pitch is nothing or less.
+
+    >>> round(depth_flat_nose(pitch=1 / 20), 4)
+    0.0325
+    """
+    positive(pitch=pitch)
+    return 3 * sqrt(3) / 8 * pitch
+
+
+@formula(title="Depth of thread, rounded root", text="depth = 17 * sqrt(3) / 48 * pitch", source=ISO_68)
+def depth_round_root(pitch: float) -> float:
+    """Depth of an external thread to the bottom of the rounded root of the design form (0.6134 pitch).
+
+    Args:
+        pitch [length]: distance from thread to thread
+    Returns [length]: depth on a side
+    Raises CannotBeDone: when the pitch is nothing or less.
+
+    >>> round(depth_round_root(pitch=1.5), 3)
+    0.92
+    """
+    positive(pitch=pitch)
+    return 17 * sqrt(3) / 48 * pitch
+
+
+@formula(title="Depth of thread, sharp tool", text="depth = 7 * sqrt(3) / 16 * pitch", source=GEOMETRY)
+def depth_sharp_tool(pitch: float) -> float:
+    """Depth of an external thread with a flat crest and a root as sharp as the tool (0.7578 pitch).
+
+    Args:
+        pitch [length]: distance from thread to thread
+    Returns [length]: depth on a side
+    Raises CannotBeDone: when the pitch is nothing or less.
+
+    >>> round(depth_sharp_tool(pitch=1 / 20), 4)
+    0.0379
+    """
+    positive(pitch=pitch)
+    return 7 * sqrt(3) / 16 * pitch
+
+
+@formula(title="Depth of the internal thread", text="depth = 5 * sqrt(3) / 16 * pitch", source=ISO_68)
+def depth_internal(pitch: float) -> float:
+    """Height of the full internal thread, from the basic minor diameter outwards (0.5413 pitch).
+
+    Args:
+        pitch [length]: distance from thread to thread
+    Returns [length]: depth on a side
+    Raises CannotBeDone: when the pitch is nothing or less.
+
+    >>> round(depth_internal(pitch=1), 4)
+    0.5413
+    """
+    positive(pitch=pitch)
+    return 5 * sqrt(3) / 16 * pitch
+
+
+@formula(title="Infeed by the compound", text="infeed = depth / cos(compound_angle)", source=GEOMETRY)
+def compound_infeed(depth: float, compound_angle: float) -> float:
+    """How far the compound is fed to reach a depth of thread; fed straight in, the infeed is the depth itself.
+
+    Args:
+        depth [length]: depth of thread on a side
+        compound_angle [deg]: angle between the compound's travel and the cross slide's, commonly 29 or 29.5
+    Returns [length]: travel of the compound
+    Raises CannotBeDone: when the depth is nothing or less, or the angle is not from 0 to below 45.
+
+    >>> round(compound_infeed(depth=0.64952 / 20, compound_angle=29), 4)
+    0.0371
+    """
+    positive(depth=depth)
+    finite(compound_angle=compound_angle)
+    if not LEAST_ANGLE <= compound_angle < MOST_ANGLE:
+        raise CannotBeDone(
+            f"a compound at {compound_angle:g} degrees cuts no 60 degree thread; measure its angle from the cross slide"
+        )
+    return depth / cos(compound_angle)
+
+
+@formula(
+    title="Depth reached after a pass",
+    text="pass_depth = depth * sqrt(number / passes)",
+    source=COMMON,
+)
+def pass_depth(depth: float, passes: int, number: int) -> float:
+    """Infeed reached at a pass, when every pass takes away the same area of chip.
+
+    Args:
+        depth [length]: whole infeed of the thread
+        passes [1]: number of cutting passes, without the spring passes
+        number [1]: which pass, 1 for the first
+    Returns [length]: infeed from the touch at that pass
+    Raises CannotBeDone: when the depth is nothing or less, or there is no such pass.
+
+    >>> pass_depth(depth=0.04, passes=4, number=1)
+    0.02
+    """
+    positive(depth=depth)
+    whole(1, passes=passes, number=number)
+    if number > passes:
+        raise CannotBeDone(f"there is no pass {number:g} of {passes:g}; count again")
+    return depth * sqrt(number / passes)
+
+
+@formula(
+    title="Passes for a first cut",
+    text="passes = ceil((depth / first_cut) ** 2)",
+    source=COMMON,
+)
+def passes_for_first_cut(depth: float, first_cut: float) -> int:
+    """How many passes of the same area of chip bring a thread to depth when the first takes so much.
+
+    Args:
+        depth [length]: whole infeed of the thread
+        first_cut [length]: infeed of the first pass
+    Returns [1]: cutting passes, without the spring passes
+    Raises CannotBeDone: when a size is nothing or less, or the first cut is deeper than the thread.
+
+    >>> passes_for_first_cut(depth=0.0371, first_cut=0.010)
+    14
+    """
+    positive(depth=depth, first_cut=first_cut)
+    if first_cut > depth:
+        raise CannotBeDone(f"a first cut of {first_cut:g} is deeper than the whole thread, {depth:g}; take less")
+    return ceil(round((depth / first_cut) ** 2, 9))
+
+
+def pass_depths(depth: float, passes: int) -> tuple[float, ...]:
+    """The infeed from the touch at every pass, the last one the whole depth.
+
+    >>> [round(each, 4) for each in pass_depths(0.04, 4)]
+    [0.02, 0.0283, 0.0346, 0.04]
+    """
+    return tuple(pass_depth(depth, passes, number) for number in range(1, passes + 1))
