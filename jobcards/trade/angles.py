@@ -127,3 +127,25 @@ def tram_angle(reading: float, sweep: float) -> float:
     not_negative(reading=reading)
     positive(sweep=sweep)
     return atan(reading / sweep)
+
+
+@formula(
+    title="Error of an angle set on the nearest stack",
+    text="error = asin(height / length) - angle",
+    source=GEOMETRY,
+)
+def sine_bar_error(length: float, height: float, angle: float) -> float:
+    """How far a sine bar on the stack that can be made stands from the angle wanted.
+
+    Args:
+        length [length]: distance between the rolls
+        height [length]: height of the stack that is there
+        angle [deg]: angle wanted
+    Returns [deg]: error, more than 0 when the bar stands too steep
+    Raises CannotBeDone: when the blocks are higher than the bar is long
+
+    >>> round(sine_bar_error(5, 4.3300, 60) * 3600, 1)
+    -10.5
+    """
+    finite(angle=angle)
+    return sine_bar_angle(length, height) - angle

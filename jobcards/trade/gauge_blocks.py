@@ -7,8 +7,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import gcd, isfinite
 
+from jobcards.source import COMMON
 from jobcards.tables import table
-from jobcards.trade.formula import CannotBeDone
+from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.guards import whole
 
 TENTHS = 10_000
 """Ten-thousandths in a unit."""
@@ -155,3 +157,39 @@ def block_set(name: str) -> list[float]:
 def _series(first: float, last: float, step: float) -> range:
     """Sizes from the first to the last, in ten-thousandths."""
     return range(_tenths(first), _tenths(last) + 1, _tenths(step))
+
+
+@formula(title="Fewest gauge blocks", text="by trying every stack of the set", source=COMMON, worded=True)
+def fewest_blocks(target: float, name: str, most: int) -> float:
+    """How many blocks of a usual set make a height, at the fewest.
+
+    Args:
+        target [length]: height wanted, in the unit of the set, to the nearest ten-thousandth
+        name [1]: the set, such as "inch 81"
+        most [1]: the most blocks to wring together
+    Returns [1]: number of blocks
+    Raises CannotBeDone: when no stack of so many blocks makes the height; the message gives the nearest
+
+    >>> fewest_blocks(5.4373, "inch 81", 5)
+    5.0
+    """
+    whole(1, most_blocks=most)
+    return float(len(stack(target, block_set(name), int(most)).blocks))
+
+
+@formula(title="Nearest stack of gauge blocks", text="by trying every stack of the set", source=COMMON, worded=True)
+def nearest_height(target: float, name: str, most: int) -> float:
+    """The height nearest to the one wanted that a usual set makes.
+
+    Args:
+        target [length]: height wanted, in the unit of the set, to the nearest ten-thousandth
+        name [1]: the set, such as "inch 81"
+        most [1]: the most blocks to wring together
+    Returns [length]: height of the stack
+    Raises CannotBeDone: when the height is not more than 0 or the set is unknown
+
+    >>> nearest_height(0.0731, "inch 81", 5)
+    0.05
+    """
+    whole(1, most_blocks=most)
+    return nearest_stack(target, block_set(name), int(most)).total

@@ -4,9 +4,10 @@ Heights over the vise are measured from its bed, the floor between the jaws. Len
 """
 
 from jobcards.source import COMMON, GEOMETRY
-from jobcards.trade.degrees import sin
+from jobcards.trade.degrees import cos, sin
 from jobcards.trade.formula import CannotBeDone, formula
-from jobcards.trade.guards import between, not_negative, positive
+from jobcards.trade.guards import between, finite, not_negative, positive
+from jobcards.trade.vees import vee_over_pin
 
 
 @formula(title="Depth of grip", text="grip = min(jaw_depth - parallel_height, work_height)", source=GEOMETRY)
@@ -153,3 +154,60 @@ def vblock_height(diameter: float, angle: float) -> float:
     1.2071
     """
     return vblock_centre(diameter, angle) + diameter / 2
+
+
+@formula(title="Contact lines in a V-block", text="apart = diameter * cos(angle / 2)", source=GEOMETRY)
+def vblock_contact(diameter: float, angle: float) -> float:
+    """Level distance between the two lines where round work bears in a V: the V must be open wider than that.
+
+    Args:
+        diameter [length]: diameter of the work
+        angle [deg]: full angle of the V
+    Returns [length]: line to line
+    Raises CannotBeDone: when the diameter is not more than 0 or the angle is not between 0 and 180
+
+    >>> round(vblock_contact(1.0, 90), 4)
+    0.7071
+    """
+    positive(diameter=diameter)
+    between(0, 180, angle=angle)
+    return diameter * cos(angle / 2)
+
+
+@formula(
+    title="Round work over the top of a V-block",
+    text="over = diameter / 2 * (1 + 1 / sin(angle / 2)) - opening / (2 * tan(angle / 2))",
+    source=GEOMETRY,
+)
+def vblock_over(diameter: float, angle: float, opening: float) -> float:
+    """How far the top of round work stands above the top face of a V-block; less than 0 when it lies below.
+
+    Args:
+        diameter [length]: diameter of the work
+        angle [deg]: full angle of the V
+        opening [length]: width of the V at the block's top face
+    Returns [length]: top of the block to the top of the work
+    Raises CannotBeDone: when the work is so large that it lies on the edges of the V
+
+    >>> round(vblock_over(1.0, 90, 1.5), 4)
+    0.4571
+    """
+    return vee_over_pin(opening, diameter, angle)
+
+
+@formula(title="Rise in a V-block", text="rise = change / 2 * (1 + 1 / sin(angle / 2))", source=GEOMETRY)
+def vblock_rise(change: float, angle: float) -> float:
+    """How much higher the top of round work stands in a V when its diameter is larger.
+
+    Args:
+        change [length]: change of diameter
+        angle [deg]: full angle of the V
+    Returns [length]: rise of the top
+    Raises CannotBeDone: when the angle is not between 0 and 180
+
+    >>> round(vblock_rise(0.010, 90), 4)
+    0.0121
+    """
+    finite(change=change)
+    between(0, 180, angle=angle)
+    return change / 2 * (1 + 1 / sin(angle / 2))

@@ -193,7 +193,7 @@ def handwheel_marks(move: float, per_turn: float, division: float) -> float:
 
 @formula(
     title="Move to the nearest mark",
-    text="settable = floor(abs(move) / division + 1/2) * division * min(1, max(-1, move * 10**30))",
+    text="settable = floor(move / division + 1/2) * division",
     source=ARITHMETIC,
 )
 def handwheel_move(move: float, division: float) -> float:
@@ -210,7 +210,7 @@ def handwheel_move(move: float, division: float) -> float:
     """
     finite(move=move)
     positive(travel_of_a_mark=division)
-    return math.copysign(math.floor(abs(move) / division + 0.5 + 1e-9) * division, move)
+    return math.floor(move / division + 0.5 + 1e-9) * division
 
 
 def _marks_of(per_turn: float, division: float) -> None:

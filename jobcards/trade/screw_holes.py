@@ -1,0 +1,141 @@
+"""Clearance holes, counterbores and countersinks for socket screws, from tables/screw_holes.yml.
+
+Sizes are in the unit of the screw: inches for "1/4" or "No. 10", millimetres for "M6".
+"""
+
+from jobcards.source import Source, published
+from jobcards.tables import Row, number, table
+from jobcards.trade.drilling import countersink_depth
+from jobcards.trade.formula import CannotBeDone, formula
+
+HEADS = published("ASME B18.3, socket screws, inch series", "2003", "metric heads from memory (ISO 4762, ISO 10642)")
+HOLES = Source("from memory", "clearance holes and counterbores of the handbooks (metric: ISO 273, DIN 974-1)")
+
+
+def screw_row(size: str) -> Row:
+    """The row of a screw, by its size.
+
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> screw_row("M6")["head"]
+    '10'
+    """
+    for row in table("screw_holes").rows:
+        if row["size"] == size:
+            return row
+    known = ", ".join(row["size"] for row in table("screw_holes").rows)
+    raise CannotBeDone(f"the table has no screw {size!r}; write one of {known}, without its pitch")
+
+
+@formula(title="Clearance hole for a screw", text="by the table of screw holes", source=HOLES, worded=True)
+def clearance_hole(size: str, fit: str) -> float:
+    """Diameter of a screw's clearance hole.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+        fit [1]: "close" or "normal"
+    Returns [in or mm]: diameter of the hole
+    Raises CannotBeDone: when the table has no such screw, or the fit is another word
+
+    >>> clearance_hole("M6", "normal")
+    6.6
+    """
+    if fit not in ("close", "normal"):
+        raise CannotBeDone(f"a clearance hole is not made {fit!r}; write close or normal")
+    return number(screw_row(size), fit)
+
+
+@formula(title="Counterbore for a socket head", text="by the table of screw holes", source=HOLES, worded=True)
+def counterbore(size: str) -> float:
+    """Diameter of the counterbore for a socket head.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+    Returns [in or mm]: diameter of the counterbore
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> counterbore("1/4")
+    0.4375
+    """
+    return number(screw_row(size), "counterbore")
+
+
+@formula(title="Socket head", text="by the table of screw holes", source=HEADS, worded=True)
+def head_diameter(size: str) -> float:
+    """Greatest diameter of a socket head.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+    Returns [in or mm]: diameter of the head
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> head_diameter("1/4")
+    0.375
+    """
+    return number(screw_row(size), "head")
+
+
+@formula(title="Height of a socket head", text="by the table of screw holes", source=HEADS, worded=True)
+def head_height(size: str) -> float:
+    """Greatest height of a socket head: the depth of a counterbore that hides it.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+    Returns [in or mm]: height of the head
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> head_height("5/16")
+    0.312
+    """
+    return number(screw_row(size), "head_height")
+
+
+@formula(title="Countersink for a flat head", text="by the table of screw holes", source=HEADS, worded=True)
+def flat_head(size: str) -> float:
+    """Diameter at the face of a countersink that takes a flat socket head flush: the head's sharp diameter.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+    Returns [in or mm]: diameter at the face
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> flat_head("1/4")
+    0.531
+    """
+    return number(screw_row(size), "flat")
+
+
+@formula(title="Angle of a flat head", text="by the table of screw holes", source=HEADS, worded=True)
+def flat_angle(size: str) -> float:
+    """Full angle of a flat socket head: 82° on inch screws, 90° on metric ones.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+    Returns [deg]: full angle of the countersink
+    Raises CannotBeDone: when the table has no such screw
+
+    >>> flat_angle("1/4")
+    82.0
+    """
+    return number(screw_row(size), "flat_angle")
+
+
+@formula(
+    title="Feed of the countersink for a flat head",
+    text="(sharp head - clearance hole) / (2 * tan(half the head's angle)), by the table of screw holes",
+    source=HEADS,
+    worded=True,
+)
+def flat_head_depth(size: str, fit: str) -> float:
+    """Feed of the countersink from its touch on the rim of the clearance hole, for a flat head that lies flush.
+
+    Args:
+        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
+        fit [1]: the clearance hole: "close" or "normal"
+    Returns [in or mm]: feed
+    Raises CannotBeDone: when the table has no such screw, or the fit is another word
+
+    >>> round(flat_head_depth("M6", "normal"), 2)
+    3.42
+    """
+    return countersink_depth(flat_head(size), clearance_hole(size, fit), flat_angle(size))
