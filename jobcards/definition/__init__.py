@@ -1,5 +1,6 @@
 """What a YAML file may say: models, reading, expressions, problems with file, line and column."""
 
+from jobcards.definition.checks.shop import check_shop
 from jobcards.definition.expression import Expression
 from jobcards.definition.job import Job
 from jobcards.definition.loading import job_paths, load_job, load_shop, shop_paths
@@ -16,6 +17,7 @@ __all__ = [
     "ProblemsFound",
     "Shop",
     "Size",
+    "check_shop",
     "job_paths",
     "load_job",
     "load_shop",

@@ -7,12 +7,12 @@ import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from jobcards.definition.dimension import BUILT_IN, Functions, dimension
-from jobcards.definition.grammar import read
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound, advise, found
-from jobcards.definition.tokens import Misread
-from jobcards.definition.tree import Amount, Call, Name, Negative, Pair, Tree, walk
+from jobcards.definition.syntax.dimension import BUILT_IN, Functions, dimension
+from jobcards.definition.syntax.grammar import read
+from jobcards.definition.syntax.tokens import Misread
+from jobcards.definition.syntax.tree import Amount, Call, Name, Negative, Pair, Tree, walk
 
 BEYOND = 1e12  # nothing on the way to a shop's number is larger
 CONSTANTS = {"pi": math.pi}

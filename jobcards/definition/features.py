@@ -31,7 +31,7 @@ class Hole(Feature):
     """A round hole, or several alike, straight in from a face. Outside the edge it is a partial bore."""
 
     enters: str = key(Choice(FACES), "the face it enters", "front", yaml="from")
-    diameter: Expression = key(Length(), "across the hole", "17/64")
+    diameter: Expression = key(Length(positive=True), "across the hole", "17/64")
     at: list[Position] = key(Many(Nested(Position), single=True), "where its centre stands", "{x: length/2, y: 1/2}")
     depth: Expression | str = key(Through(), "how deep the full diameter goes", "through")
 
@@ -41,8 +41,8 @@ class Serrations(Feature):
     """A row of V-grooves across a face, cut with the corner of a square end mill."""
 
     enters: str = key(Choice(FACES), "the face they are cut into", "top", yaml="from")
-    pitch: Expression = key(Length(), "from groove to groove", "3/16")
-    tilt: Expression = key(Angle(), "one side of the groove, from the upright", "45°")
+    pitch: Expression = key(Length(positive=True), "from groove to groove", "3/16")
+    tilt: Expression = key(Angle(positive=True, below=90.0), "one side of the groove, from the upright", "45°")
     flat: Expression = key(Length(), "the flat left on top between two grooves", "0.020")
     first: Expression = key(Length(), "the first groove's bottom, from the left end", "3/8")
     last: Expression = key(Length(), "no groove beyond this, from the left end", "length - 3/8")
@@ -55,21 +55,21 @@ class Bevel(Feature):
     enters: str = key(Choice(FACES), "the face it falls away from", "bottom", yaml="from")
     toward: str = key(Choice(ENDS), "the end it falls toward", "left end")
     start: Expression = key(Length(), "where it starts, measured from that end", "1-5/8")
-    angle: Expression = key(Angle(), "between the face and the slope", "3°")
+    angle: Expression = key(Angle(positive=True, below=90.0), "between the face and the slope", "3°")
 
 
 @dataclass(kw_only=True)
 class BrokenCorners(Feature):
     """All sharp corners broken by hand; checked by feel, not dry-run."""
 
-    size: Expression = key(Length(), "about how wide", "0.015")
+    size: Expression = key(Length(positive=True), "about how wide", "0.015")
 
 
 @dataclass(kw_only=True)
 class TurnedDiameter(Feature):
     """A cylinder on the part's axis, between two places from the left end."""
 
-    diameter: Expression = key(Length(), "across", "3/4")
+    diameter: Expression = key(Length(positive=True), "across", "3/4")
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
     end: Expression = key(Length(), "where it ends, from the left end", "pin length", yaml="to")
 
@@ -79,7 +79,7 @@ class TurnedChamfer(Feature):
     """A 45° chamfer on an end of a turned part."""
 
     on: str = key(Choice(ENDS), "the end it is on", "right end")
-    size: Expression = key(Length(), "along the axis", "1/32")
+    size: Expression = key(Length(positive=True), "along the axis", "1/32")
 
 
 SHAPES: tuple[tuple[str, type], ...] = (

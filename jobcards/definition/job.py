@@ -38,17 +38,17 @@ class Revision(Model):
 class Block(Model):
     """A part milled from flat bar: its finished size."""
 
-    length: Expression = key(Length(), "left end to right end (x)", "length")
-    height: Expression = key(Length(), "bottom to top (y)", "height")
-    thickness: Expression = key(Length(), "back to front (z)", "thickness")
+    length: Expression = key(Length(positive=True), "left end to right end (x)", "length")
+    height: Expression = key(Length(positive=True), "bottom to top (y)", "height")
+    thickness: Expression = key(Length(positive=True), "back to front (z)", "thickness")
 
 
 @dataclass(kw_only=True)
 class Turned(Model):
     """A part turned from round bar: its finished length and largest diameter."""
 
-    length: Expression = key(Length(), "left end to right end", "pin length")
-    diameter: Expression = key(Length(), "largest diameter", "flange diameter")
+    length: Expression = key(Length(positive=True), "left end to right end", "pin length")
+    diameter: Expression = key(Length(positive=True), "largest diameter", "flange diameter")
 
 
 @dataclass(kw_only=True)
@@ -57,11 +57,11 @@ class Blank(Model):
 
     shape: str = key(Choice(("flat bar", "round bar")), "the bar's section", "flat bar")
     width: Expression | None = key(
-        Length(), "the wider side of flat bar (along the part's height)", "1-1/2", default=None
+        Length(positive=True), "the wider side of flat bar (along the part's height)", "1-1/2", default=None
     )
-    thickness: Expression | None = key(Length(), "the narrower side of flat bar", "1", default=None)
-    diameter: Expression | None = key(Length(), "across round bar", "1", default=None)
-    length: Expression = key(Length(), "sawn length", "length + 1/8")
+    thickness: Expression | None = key(Length(positive=True), "the narrower side of flat bar", "1", default=None)
+    diameter: Expression | None = key(Length(positive=True), "across round bar", "1", default=None)
+    length: Expression = key(Length(positive=True), "sawn length", "length + 1/8")
 
 
 @dataclass(kw_only=True)

@@ -24,10 +24,15 @@ class Name(Kind):
 class Length(Kind):
     """A length, or an expression of sizes that gives one: `1-1/4`, `12 mm`, `length/2 - 1/8`."""
 
+    positive: bool = False
+
 
 @dataclass(frozen=True)
 class Angle(Kind):
     """An angle, or an expression that gives one: `22°30'`, `45°`, `relief angle/2`."""
+
+    positive: bool = False
+    below: float = 360.0
 
 
 @dataclass(frozen=True)

@@ -1,20 +1,25 @@
 """Files read into a Job or a Shop, with every problem told at once."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
-from jobcards.definition import kinds
-from jobcards.definition.dimension import Functions
+from jobcards.definition.checks.expressions import check_expressions, check_texts, check_used
+from jobcards.definition.checks.job import check_picture, check_requirement, check_revisions
+from jobcards.definition.checks.known import Known
+from jobcards.definition.checks.parts import check_part
+from jobcards.definition.checks.routes import check_route
 from jobcards.definition.job import Job
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound
-from jobcards.definition.reader import Asked, Reader
+from jobcards.definition.problem import Problem, ProblemsFound, found
+from jobcards.definition.reading.reader import Reader
+from jobcards.definition.reading.yaml_nodes import LARGEST, Mapping, Scalar, read_nodes
 from jobcards.definition.shop import Shop
-from jobcards.definition.sizes import SizeWork
-from jobcards.definition.trade_tables import formulas, tables
-from jobcards.definition.yaml_nodes import Mapping as MappingNode
-from jobcards.definition.yaml_nodes import Scalar, read_nodes
+from jobcards.definition.sizes import SizeWork, Tables
+from jobcards.trade import every_formula
+from jobcards.trade.fits import general_tolerance, limits
+from jobcards.trade.formula import formula_of
 
 PACKAGE = Path(__file__).resolve().parents[1]
 UNITS = {"inch": "in", "mm": "mm"}
@@ -34,45 +39,64 @@ def shop_paths() -> list[Path]:
 def load_job(path: Path) -> Job:
     """A job definition, its sizes worked out. Raises ProblemsFound with all there is to mend."""
     root, reader = opened(path)
-    job = reader.model(root, Job)
-    stated = job.sizes if job else {}
-    functions = formulas()
-    work = SizeWork(stated, reader.unit, job.general_tolerance if job else "medium", tables(), functions)  # type: ignore[arg-type]
+    read = reader.fields(root, Job)
+    stated = read.values.get("sizes") or {}
+    tables = Tables(limits, general_tolerance, formula_of(general_tolerance).source)
+    work = SizeWork(stated, reader.unit, read.values.get("general_tolerance") or "medium", tables, every_formula())
     sizes = work.all()
     reader.problems += work.problems
-    if job:
-        kinds_of = {name: size.kind for name, size in sizes.items()}
-        reader.problems += wrong_kinds(reader.asked, kinds_of, set(stated), functions)
-    if reader.problems or job is None:
+    known = Known(sizes, keys_of(root, "sizes"), every_formula())
+    readable = not reader.problems
+    reader.problems += list(check(read.values, reader, known))
+    if "picture" in read.marks:
+        reader.problems += check_picture(read.values["picture"], read.marks["picture"], keys_of(root, "parts"))
+    if readable:
+        reader.problems += check_used(stated, keys_of(root, "sizes"), reader.asked, reader.texts)
+    if reader.problems:
         raise ProblemsFound(reader.problems)
-    job.slug, job.sizes = path.stem, sizes
-    return job
+    return Job(**{**read.values, "sizes": sizes}, slug=path.stem, mark=root.mark, marks=read.marks)
+
+
+def keys_of(root: Mapping, key: str) -> dict[str, Mark]:
+    """The names below a key and where they stand, even of what could not be read."""
+    below = root.entries.get(key)
+    return {name: scalar.mark for name, scalar in below.keys.items()} if isinstance(below, Mapping) else {}
+
+
+def check(values: dict[str, Any], reader: Reader, known: Known) -> Iterator[Problem]:
+    """The problems between what was read, as far as it was read."""
+    yield from check_expressions(reader.asked, known)
+    yield from check_texts(reader.texts, known)
+    yield from check_revisions(values.get("revisions") or [])
+    for name, part in (values.get("parts") or {}).items():
+        yield from check_part(part, known)
+        yield from check_route(name, part)
+    for requirement in (values.get("requirements") or {}).values():
+        yield from check_requirement(requirement, known)
 
 
 def load_shop(path: Path) -> Shop:
     """A shop file. Raises ProblemsFound with all there is to mend."""
     root, reader = opened(path)
     shop = reader.model(root, Shop)
-    reader.problems += wrong_kinds(reader.asked, {}, set(), {})
+    reader.problems += check_expressions(reader.asked, Known({}, (), {}))
     if reader.problems or shop is None:
         raise ProblemsFound(reader.problems)
     shop.slug = path.stem
     return shop
 
 
-def opened(path: Path) -> tuple[MappingNode, Reader]:
+def opened(path: Path) -> tuple[Mapping, Reader]:
     """The nodes of a file and a reader for its unit. Raises ProblemsFound."""
     file = shown(path)
     try:
-        data = path.read_bytes()
+        with path.open("rb") as opened_file:
+            data = opened_file.read(LARGEST + 1)
     except OSError:
-        raise ProblemsFound(
-            [Problem(Mark(file, 1, 1), "the file cannot be read", "look at its name and place")]
-        ) from None
+        raise found(Mark(file, 1, 1), "the file cannot be read", "look at its name and place") from None
     root, problems = read_nodes(data, file)
     units = root.entries.get("units")
-    unit = UNITS.get(units.text, "in") if isinstance(units, Scalar) else "in"
-    reader = Reader(unit, problems)
+    reader = Reader(UNITS.get(units.text, "in") if isinstance(units, Scalar) else "in", problems)
     if not SLUG.fullmatch(path.stem) or path.suffix != ".yml":
         wrong = f"the file is called “{path.name[:60]}”"
         reader.problems.append(
@@ -85,48 +109,3 @@ def shown(path: Path) -> str:
     """A file as it is named in a problem: from the repository's top if it stands there."""
     top = PACKAGE.parent
     return path.relative_to(top).as_posix() if path.is_absolute() and path.is_relative_to(top) else path.as_posix()
-
-
-def wrong_kinds(
-    asked: list[Asked], kinds_of: Mapping[str, str], stated: set[str], functions: Functions
-) -> list[Problem]:
-    """A problem for each expression with an unknown name or of the wrong kind."""
-    problems: list[Problem] = []
-    for one in asked:
-        expression = one.expression
-        unknown = expression.unknown([*stated], functions)
-        problems += unknown
-        if unknown or any(name not in kinds_of for name in expression.names):
-            continue
-        try:
-            kind = expression.kind(kinds_of, functions)
-            bare = expression.is_bare(kinds_of, functions)
-        except ProblemsFound as error:
-            problems += error.problems
-            continue
-        problem = unfit(one, kind, bare)
-        problems += [problem] if problem else []
-    return problems
-
-
-def unfit(asked: Asked, kind: str, bare: bool) -> Problem | None:
-    """The problem when an expression does not give what its place wants."""
-    mark = asked.expression.mark
-    if isinstance(asked.kind, kinds.Value):
-        return None
-    if isinstance(asked.kind, kinds.Angle):
-        if kind == "angle":
-            return None
-        return Problem(
-            mark,
-            f"“{asked.expression.text}” is a {kind}, and an angle is wanted",
-            "write an angle with its °, as in 45°",
-        )
-    if kind == "length" or bare:
-        return None
-    wanted = "a length is wanted"
-    return Problem(
-        mark,
-        f"“{asked.expression.text}” is {'an' if kind == 'angle' else 'a'} {kind}, and {wanted}",
-        "write a length, as in 1-1/4",
-    )

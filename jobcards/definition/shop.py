@@ -28,8 +28,8 @@ CUTTER_MATERIALS = ("high-speed steel", "carbide")
 class Screw(Model):
     """A handwheel and its screw."""
 
-    per_turn: Expression = key(Length(), "travel for one turn", "0.200", yaml="per turn")
-    division: Expression = key(Length(), "travel for one mark", "0.001")
+    per_turn: Expression = key(Length(positive=True), "travel for one turn", "0.200", yaml="per turn")
+    division: Expression = key(Length(positive=True), "travel for one mark", "0.001")
     backlash: Expression = key(Length(), "lost motion on turning back", "0.012")
     reads: str = key(
         Choice(("diameter", "infeed")), "cross slide only: what its dial reads", "diameter", default="infeed"
@@ -40,9 +40,9 @@ class Screw(Model):
 class Travel(Model):
     """How far a machine's table moves."""
 
-    x: Expression = key(Length(), "along the table", "22")
-    y: Expression = key(Length(), "across the table", "9")
-    z: Expression = key(Length(), "knee", "14")
+    x: Expression = key(Length(positive=True), "along the table", "22")
+    y: Expression = key(Length(positive=True), "across the table", "9")
+    z: Expression = key(Length(positive=True), "knee", "14")
 
 
 @dataclass(kw_only=True)
@@ -53,10 +53,10 @@ class Mill(Model):
     travel: Travel = key(Nested(Travel), "table and knee travel", "{x: 22, y: 9, z: 14}")
     spindle_steps: list[float] = key(Many(Number()), "turns a minute", "[80, 135, 210]", yaml="spindle steps")
     power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1-1/2")
-    readout_step: Expression = key(Length(), "smallest step of the readout", "0.0005", yaml="readout step")
+    readout_step: Expression = key(Length(positive=True), "smallest step of the readout", "0.0005", yaml="readout step")
     handwheel: Screw = key(Nested(Screw), "table handwheels", "{per turn: 0.200, division: 0.001, backlash: 0.012}")
     head_tilts: Expression = key(
-        Angle(), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts"
+        Angle(below=180.0), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts"
     )
 
 
@@ -65,8 +65,10 @@ class Lathe(Model):
     """A lathe."""
 
     kind: str = key(Choice(("lathe",)), "what it is", "lathe")
-    swing: Expression = key(Length(), "largest diameter over the bed", "10")
-    between_centres: Expression = key(Length(), "longest work between centres", "24", yaml="between centres")
+    swing: Expression = key(Length(positive=True), "largest diameter over the bed", "10")
+    between_centres: Expression = key(
+        Length(positive=True), "longest work between centres", "24", yaml="between centres"
+    )
     spindle_steps: list[float] = key(Many(Number()), "turns a minute", "[70, 115, 200]", yaml="spindle steps")
     power: Expression = key(Value(), "horsepower, or kW in a mm shop", "1")
     cross_slide: Screw = key(
@@ -90,18 +92,18 @@ class Vise(Model):
     """A milling vise."""
 
     kind: str = key(Choice(("vise",)), "what it is", "vise")
-    jaw_width: Expression = key(Length(), "along the jaws", "6", yaml="jaw width")
-    jaw_depth: Expression = key(Length(), "from the bed to the top of the jaws", "1-3/4", yaml="jaw depth")
-    jaw_thickness: Expression = key(Length(), "of each jaw", "3/4", yaml="jaw thickness")
-    opening: Expression = key(Length(), "largest opening", "6")
+    jaw_width: Expression = key(Length(positive=True), "along the jaws", "6", yaml="jaw width")
+    jaw_depth: Expression = key(Length(positive=True), "from the bed to the top of the jaws", "1-3/4", yaml="jaw depth")
+    jaw_thickness: Expression = key(Length(positive=True), "of each jaw", "3/4", yaml="jaw thickness")
+    opening: Expression = key(Length(positive=True), "largest opening", "6")
 
 
 @dataclass(kw_only=True)
 class ParallelPair(Model):
     """A pair of parallels."""
 
-    height: Expression = key(Length(), "height", "3/4")
-    thickness: Expression = key(Length(), "thickness", "1/8")
+    height: Expression = key(Length(positive=True), "height", "3/4")
+    thickness: Expression = key(Length(positive=True), "thickness", "1/8")
 
 
 @dataclass(kw_only=True)
@@ -109,7 +111,7 @@ class Parallels(Model):
     """A set of parallels, in pairs."""
 
     kind: str = key(Choice(("parallels",)), "what it is", "parallels")
-    length: Expression = key(Length(), "length", "6")
+    length: Expression = key(Length(positive=True), "length", "6")
     pairs: list[ParallelPair] = key(
         Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]"
     )
@@ -120,8 +122,8 @@ class Stop(Model):
     """A work stop."""
 
     kind: str = key(Choice(("stop",)), "what it is", "stop")
-    thickness: Expression = key(Length(), "across its finger", "3/8")
-    reach: Expression = key(Length(), "length of its finger", "3/8")
+    thickness: Expression = key(Length(positive=True), "across its finger", "3/8")
+    reach: Expression = key(Length(positive=True), "length of its finger", "3/8")
 
 
 @dataclass(kw_only=True)
@@ -129,8 +131,8 @@ class SineBar(Model):
     """A sine bar and the gauge blocks for it."""
 
     kind: str = key(Choice(("sine bar",)), "what it is", "sine bar")
-    length: Expression = key(Length(), "between its rolls", "5")
-    height: Expression = key(Length(), "from the rolls' underside to its top", "1")
+    length: Expression = key(Length(positive=True), "between its rolls", "5")
+    height: Expression = key(Length(positive=True), "from the rolls' underside to its top", "1")
     blocks: str = key(Name(), "a set of the gauge-block table", "inch 81")
 
 
@@ -139,8 +141,8 @@ class VBlock(Model):
     """A V-block."""
 
     kind: str = key(Choice(("v-block",)), "what it is", "v-block")
-    largest: Expression = key(Length(), "largest diameter it takes", "2")
-    angle: Expression = key(Angle(), "between its sides", "90°")
+    largest: Expression = key(Length(positive=True), "largest diameter it takes", "2")
+    angle: Expression = key(Angle(positive=True, below=180.0), "between its sides", "90°")
 
 
 @dataclass(kw_only=True)
@@ -148,8 +150,8 @@ class Chuck(Model):
     """A lathe chuck."""
 
     kind: str = key(Choice(("chuck",)), "what it is", "chuck")
-    jaw_depth: Expression = key(Length(), "length of the jaws", "1", yaml="jaw depth")
-    largest: Expression = key(Length(), "largest diameter it takes", "4")
+    jaw_depth: Expression = key(Length(positive=True), "length of the jaws", "1", yaml="jaw depth")
+    largest: Expression = key(Length(positive=True), "largest diameter it takes", "4")
     runout: Expression = key(Length(), "how far out of true it runs", "0.003")
 
 
@@ -158,9 +160,9 @@ class Collet(Model):
     """A set of collets."""
 
     kind: str = key(Choice(("collet",)), "what it is", "collet")
-    depth: Expression = key(Length(), "gripping length", "1")
-    smallest: Expression = key(Length(), "smallest diameter", "1/8")
-    largest: Expression = key(Length(), "largest diameter", "1-1/16")
+    depth: Expression = key(Length(positive=True), "gripping length", "1")
+    smallest: Expression = key(Length(positive=True), "smallest diameter", "1/8")
+    largest: Expression = key(Length(positive=True), "largest diameter", "1-1/16")
     runout: Expression = key(Length(), "how far out of true it runs", "0.0005")
 
 
@@ -169,9 +171,11 @@ class Finder(Model):
     """What finds an edge or a surface."""
 
     kind: str = key(Choice(("edge finder", "paper")), "what it is", "edge finder")
-    tip: Expression | None = key(Length(), "diameter of an edge finder's tip", "0.200", default=None)
-    tip_length: Expression | None = key(Length(), "length of the tip", "5/16", yaml="tip length", default=None)
-    thickness: Expression | None = key(Length(), "of a paper feeler", "0.0035", default=None)
+    tip: Expression | None = key(Length(positive=True), "diameter of an edge finder's tip", "0.200", default=None)
+    tip_length: Expression | None = key(
+        Length(positive=True), "length of the tip", "5/16", yaml="tip length", default=None
+    )
+    thickness: Expression | None = key(Length(positive=True), "of a paper feeler", "0.0035", default=None)
 
 
 CUTTER_KINDS = (
@@ -191,18 +195,20 @@ class Cutter(Model):
     """A cutter."""
 
     kind: str = key(Choice(CUTTER_KINDS), "what it is", "end mill")
-    diameter: Expression | None = key(Length(), "across", "3/4", default=None)
+    diameter: Expression | None = key(Length(positive=True), "across", "3/4", default=None)
     teeth: int = key(Whole(1, 60), "number of teeth", "4", default=1)
     material: str = key(Choice(CUTTER_MATERIALS), "what its edges are made of", "carbide", default="high-speed steel")
-    flute_length: Expression | None = key(Length(), "cutting length", "1-5/8", yaml="flute length", default=None)
+    flute_length: Expression | None = key(
+        Length(positive=True), "cutting length", "1-5/8", yaml="flute length", default=None
+    )
     centre_cutting: bool = key(Flag(), "true: can be fed straight down", "true", yaml="centre cutting", default=False)
-    point: Expression | None = key(Angle(), "point angle", "118°", default=None)
-    pilot: Expression | None = key(Length(), "a counterbore's pilot", "17/64", default=None)
+    point: Expression | None = key(Angle(positive=True, below=180.0), "point angle", "118°", default=None)
+    pilot: Expression | None = key(Length(positive=True), "a counterbore's pilot", "17/64", default=None)
     nose_radius: Expression | None = key(Length(), "a turning tool's nose", "1/64", yaml="nose radius", default=None)
-    width: Expression | None = key(Length(), "a parting tool's width", "3/32", default=None)
-    reach: Expression | None = key(Length(), "how far a parting tool reaches in", "5/8", default=None)
-    smallest: Expression | None = key(Length(), "a boring head's smallest bore", "3/8", default=None)
-    largest: Expression | None = key(Length(), "a boring head's largest bore", "3", default=None)
+    width: Expression | None = key(Length(positive=True), "a parting tool's width", "3/32", default=None)
+    reach: Expression | None = key(Length(positive=True), "how far a parting tool reaches in", "5/8", default=None)
+    smallest: Expression | None = key(Length(positive=True), "a boring head's smallest bore", "3/8", default=None)
+    largest: Expression | None = key(Length(positive=True), "a boring head's largest bore", "3", default=None)
 
 
 @dataclass(kw_only=True)

@@ -2,32 +2,25 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
-from typing import Protocol, TypeVar
+from typing import TypeVar
 
-from jobcards.definition.dimension import Functions
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound, found
 from jobcards.definition.size import Size, StatedSize
+from jobcards.definition.syntax.dimension import Functions
 from jobcards.quantity import NotAQuantity
 from jobcards.source import ARITHMETIC, Source
+from jobcards.trade.fits import Limits
 
 Result = TypeVar("Result")
 STATED = Source("definition", "stated on the drawing")
 
 
-class FitLimits(Protocol):
-    """What a table of fits gives for a size."""
-
-    lower_deviation: float
-    upper_deviation: float
-    source: Source
-
-
 @dataclass(frozen=True)
 class Tables:
-    """The tables that sizes are looked up in; they are handed in, so that the definition knows no trade."""
+    """The tables that sizes are looked up in; they are handed in."""
 
-    fit: Callable[[float, str, str], FitLimits]
+    fit: Callable[[float, str, str], Limits]
     general: Callable[[float, str, str], float]
     general_source: Source
 

@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from jobcards.definition.tokens import Misread
-from jobcards.definition.tree import Amount, Call, Name, Negative, Pair, Tree
+from jobcards.definition.syntax.tokens import Misread
+from jobcards.definition.syntax.tree import Amount, Call, Name, Negative, Pair, Tree
 
 Functions = Mapping[str, Callable[..., float]]
 

@@ -9,7 +9,7 @@ from yaml import events
 
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound, found
-from jobcards.definition.yaml_errors import explained
+from jobcards.definition.reading.yaml_errors import explained
 
 LARGEST, DEEPEST, MOST_NODES, MOST_PROBLEMS = 100_000, 12, 8_000, 50
 

@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 
-from jobcards.definition.tree import Shape
+from jobcards.definition.syntax.tree import Shape
 from jobcards.quantity import ANGLE, NUMBER, NotAQuantity, convert, degrees_of, read_number
 
 LITERAL = re.compile(rf"(?P<number>{NUMBER})(?:[ ]*(?P<unit>(?:mm|in)(?!\w)|[\"″”]))?")

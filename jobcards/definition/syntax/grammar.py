@@ -1,7 +1,7 @@
 """The grammar of expressions: sums of products of things, read by descent and kept within bounds."""
 
-from jobcards.definition.tokens import Misread, Token, tokens
-from jobcards.definition.tree import Amount, Call, Name, Negative, Pair, Tree
+from jobcards.definition.syntax.tokens import Misread, Token, tokens
+from jobcards.definition.syntax.tree import Amount, Call, Name, Negative, Pair, Tree
 
 LONGEST, DEEPEST, MOST_PIECES = 300, 40, 200
 
@@ -20,7 +20,7 @@ class Reader:
         self.words = words
         self.next = 0
         self.depth = 0
-        if len(words) > 2 * MOST_PIECES:
+        if len(words) > MOST_PIECES:
             raise Misread(words[-1].offset, "the expression has too many pieces", "split it up with named sizes")
 
     @property

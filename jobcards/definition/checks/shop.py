@@ -1,0 +1,54 @@
+"""A job held against a shop: what the route asks for is there, and is used on the right machine."""
+
+from collections.abc import Iterator, Mapping
+
+from jobcards.definition.job import Hold, Job, SetUp
+from jobcards.definition.model import Mark
+from jobcards.definition.problem import Problem, advise
+from jobcards.definition.shop import Bench, Lathe, Mill, Shop, SineBar
+
+
+def check_shop(job: Job, shop: Shop) -> list[Problem]:
+    """Every problem of doing a job in a shop that can be seen without working anything out."""
+    return [problem for part in job.parts.values() for setup in part.route for problem in check_setup_in(setup, shop)]
+
+
+def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
+    """The problems of one set-up in a shop."""
+    yield from missing(setup.machine, shop.machines, "a machine", setup.place("machine"))
+    if setup.square_up:
+        yield from missing(setup.square_up.cutter, shop.cutters, "a cutter", setup.square_up.place("cutter"))
+    for operation in setup.operations:
+        yield from missing(operation.cutter, shop.cutters, "a cutter", operation.place("cutter"))
+    if setup.hold:
+        yield from check_hold_in(setup.hold, shop)
+    machine = shop.machines.get(setup.machine)
+    if isinstance(machine, Mill | Lathe) and not setup.hold:
+        yield Problem(setup.mark, "how the work is held is missing", "write hold: {in: vise, …}")
+    if isinstance(machine, Mill) and setup.hold and setup.hold.out:
+        yield Problem(setup.hold.place("out"), f"the {setup.machine} is no lathe", "say which face is up")
+    if isinstance(machine, Lathe) and setup.hold and setup.hold.up:
+        yield Problem(setup.hold.place("up"), f"the {setup.machine} is a lathe", "say which end stands out")
+    if isinstance(machine, Bench | Lathe) and (setup.zero or setup.square_up):
+        name = "zero" if setup.zero else "square_up"
+        yield Problem(setup.place(name), f"this is done on a mill, not on the {setup.machine}", "choose a mill")
+
+
+def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
+    """What holds the work is in the shop; a sine bar needs its high end."""
+    yield from missing(hold.holder, shop.holding, "in the shop's holding list", hold.place("holder"))
+    if not hold.on:
+        return
+    yield from missing(hold.on, shop.holding, "in the shop's holding list", hold.place("on"))
+    on_sine_bar = isinstance(shop.holding.get(hold.on), SineBar)
+    if on_sine_bar and not hold.high_end:
+        yield Problem(hold.mark, "the end that stands higher on the sine bar is missing", "write high end: left end")
+    if hold.high_end and hold.on in shop.holding and not on_sine_bar:
+        yield Problem(hold.place("high_end"), f"nothing stands higher on {hold.on}", "leave high end out")
+
+
+def missing(name: str, there: Mapping[str, object], what: str, mark: Mark) -> Iterator[Problem]:
+    """A name that the shop does not have."""
+    if name not in there:
+        said = f"“{name}” is not {what}" + ("" if what.startswith("in ") else " of the shop")
+        yield Problem(mark, said, advise(name, there))

@@ -1,0 +1,1 @@
+"""How a file is read: YAML into plain nodes, nodes into models."""
