@@ -1,0 +1,220 @@
+"""The dimensioned views of a block: front, top above it and right end beside it, as in third-angle projection."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+import numpy as np
+
+from jobcards.drawing.dimension import Dimension, arrow, linear
+from jobcards.drawing.leader import point_out
+from jobcards.drawing.mesh import Mesh
+from jobcards.drawing.paper import EM, THIN, Box, Measured, Piece, Row, Rows, Sheet, amount, arc, tolerance, words
+from jobcards.drawing.views import FRONT, RIGHT_END, TOP, Drawn, view_of
+from jobcards.planning.card import FeaturePlan, ShapePlan
+from jobcards.planning.number import Number
+
+ROUND = ("hole", "partial bore", "counterbore")
+FACE_VIEWS = {"front": FRONT, "back": FRONT, "top": TOP, "bottom": TOP, "left end": RIGHT_END, "right end": RIGHT_END}
+STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
+ALONG = {"x": "length", "y": "height", "z": "thickness"}
+COUNTS = ("none", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+
+
+@dataclass(frozen=True)
+class Alike:
+    """Round features that show the same and stand at the same places: one leader does for all."""
+
+    features: tuple[FeaturePlan, ...]
+
+    @property
+    def first(self) -> FeaturePlan:
+        """The one whose numbers are lettered."""
+        return self.features[0]
+
+
+def front_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
+    """The front view with its dimensions: lengths, the height, and what enters the front or back, top or bottom in profile."""
+    view = view_of(mesh, FRONT, scale)
+    length, height = (shape.sizes[name] for name in ("length", "height"))
+    for axis, number in (("x", length), ("y", height)):
+        overall(view, axis, number, {"x": "below", "y": "left"}[axis])
+    positions(view, shape, ("front", "back"), {"x": "below", "y": "left"})
+    for feature in shape.features:
+        if feature.shape == "bevel":
+            start, end = feature.sizes["start"], length.value if feature.toward == "right end" else 0.0
+            way = -1.0 if feature.toward == "right end" else 1.0
+            level = height.value if feature.enters == "top" else 0.0
+            ends = view.at(end, level), view.at(end + way * start.value, level)
+            view.dimensions.append(linear(start, *ends, "above" if feature.enters == "top" else "below"))
+        if feature.shape == "serrations" and feature.enters in {"top", "bottom"}:
+            level = height.value if feature.enters == "top" else 0.0
+            first = feature.sizes["first"]
+            bottom = level - np.copysign(feature.sizes["depth"].value, 1.0 if feature.enters == "top" else -1.0)
+            ends = view.at(0.0, level), view.at(first.value, bottom)
+            view.dimensions.append(linear(first, *ends, "above" if feature.enters == "top" else "below"))
+    axes_of_holes(view, shape)
+    return view
+
+
+def top_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
+    """The view from above: the thickness, and what enters the top or bottom."""
+    view = view_of(mesh, TOP, scale)
+    overall(view, "z", shape.sizes["thickness"], "left")
+    positions(view, shape, ("top", "bottom"), {"x": "above", "z": "right"})
+    axes_of_holes(view, shape)
+    return view
+
+
+def end_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
+    """The view of the right end, with what enters the ends."""
+    view = view_of(mesh, RIGHT_END, scale)
+    positions(view, shape, ("left end", "right end"), {"z": "below", "y": "right"})
+    for alike in alike_of(shape, ("front", "back")):
+        for feature in alike.features:
+            if feature.shape != "partial bore" and not feature.through:
+                depth = feature.sizes["depth"]
+                front = feature.enters == "front"
+                face = shape.sizes["thickness"].value if front else 0.0
+                end = view.at(z=face), view.at(z=face - depth.value if front else depth.value)
+                view.dimensions.append(linear(depth, *end, "below"))
+    axes_of_holes(view, shape)
+    return view
+
+
+def overall(view: Drawn, axis: str, number: Number, side: str) -> None:
+    """A size of the block over all, on one side of the view."""
+    corner = {axis: number.value}
+    start, end = np.array(view.at()), np.array(view.at(**corner))
+    line = 1 if side in {"above", "below"} else 0
+    edge = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[side]
+    start[line] = end[line] = edge
+    view.dimensions.append(linear(number, tuple(start.tolist()), tuple(end.tolist()), side))
+
+
+def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapping[str, str]) -> None:
+    """Where the round features of some faces stand: each distance once."""
+    known: set[tuple[str, float]] = set()
+    for feature in shape.features:
+        if feature.shape not in ROUND or feature.enters not in faces:
+            continue
+        for place in feature.places:
+            centre = {axis: number.value for axis, number in place.items()}
+            radius = feature.sizes["diameter"].value * view.scale / 2
+            view.centre_cross(view.at(**centre), radius)
+            for axis, number in place.items():
+                if (axis, round(number.value, 9)) in known:
+                    continue
+                known.add((axis, round(number.value, 9)))
+                view.dimensions.append(position(view, shape, feature, centre, axis, number, sides[axis]))
+
+
+def position(
+    view: Drawn, shape: ShapePlan, feature: FeaturePlan, centre: Mapping[str, float], axis: str, number: Number, side: str
+) -> Dimension:
+    """One distance of a centre: from its datum, or from the edge it stands outside of."""
+    datum = {axis: 0.0}
+    outside = feature.sizes.get("centre outside")
+    across = shape.sizes[ALONG[axis]].value
+    if outside is not None and not 0 <= centre[axis] <= across:
+        number, datum = outside, {axis: 0.0 if centre[axis] < 0 else across}
+        side = {"left": "left", "below": "below", "right": "right", "above": "above"}[side]
+    start, end = np.array(view.at(**datum)), np.array(view.at(**centre))
+    line = 1 if side in {"above", "below"} else 0
+    edge = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[side]
+    start[line] = edge
+    if outside is not None and number is outside:
+        end[line] = centre_edge(view, centre, feature, side)
+    return linear(number, tuple(start.tolist()), tuple(end.tolist()), side)
+
+
+def centre_edge(view: Drawn, centre: Mapping[str, float], feature: FeaturePlan, side: str) -> float:
+    """Where the extension line of a centre outside the edge starts: at the end of its centre line."""
+    radius = feature.sizes["diameter"].value * view.scale / 2 + 0.8 * EM
+    x, y = view.at(**centre)
+    return {"left": x - radius, "right": x + radius, "below": y - radius, "above": y + radius}[side]
+
+
+def axes_of_holes(view: Drawn, shape: ShapePlan) -> None:
+    """The centre lines of round features seen from the side."""
+    for feature in shape.features:
+        if feature.shape not in ROUND or FACE_VIEWS[feature.enters] is view.view:
+            continue
+        straight = STRAIGHT[feature.enters]
+        size = shape.sizes[ALONG[straight]].value
+        depth = size if feature.through else feature.sizes["depth"].value
+        ends = (size, size - depth) if feature.enters in {"front", "top", "right end"} else (0.0, depth)
+        for place in feature.places:
+            centre = {axis: number.value for axis, number in place.items()}
+            view.centre_line(view.at(**centre, **{straight: ends[0]}), view.at(**centre, **{straight: ends[1]}))
+
+
+def alike_of(shape: ShapePlan, faces: Iterable[str]) -> list[Alike]:
+    """The round features that enter some faces, those that show the same gathered."""
+    found: dict[tuple[object, ...], list[FeaturePlan]] = defaultdict(list)
+    for feature in shape.features:
+        if feature.shape in ROUND and feature.enters in faces:
+            places = tuple(tuple(sorted((axis, round(n.value, 9)) for axis, n in place.items())) for place in feature.places)
+            shown = tuple(feature.sizes[name].shown for name in ("diameter", "depth"))
+            found[(feature.shape, feature.through, shown, places)].append(feature)
+    return [Alike(tuple(features)) for features in found.values()]
+
+
+def label_holes(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, ...], within: Box) -> None:
+    """A leader with diameter and depth to each kind of round feature in its view."""
+    for alike in alike_of(shape, faces):
+        feature = alike.first
+        diameter = feature.sizes["diameter"]
+        place = {axis: number.value for axis, number in feature.places[-1].items()}
+        centre, radius = view.at(**place), diameter.value / 2 * view.scale
+        partial = feature.shape == "partial bore" or not inside(centre, radius, view.body)
+        point_out(sheet, hole_rows(alike), centre, radius, within, only_in=view.body.grown(-0.3) if partial else None)
+        sheet.measured.append(Measured(diameter, 2 * radius / view.scale))
+
+
+def inside(centre: tuple[float, float], radius: float, body: Box) -> bool:
+    """Whether a whole circle lies in the view's outline."""
+    return Box(centre[0], centre[1], centre[0], centre[1]).grown(radius).within(body)
+
+
+def hole_rows(alike: Alike) -> Rows:
+    """What is lettered at a round feature: how many, diameter with limits, and its depth."""
+    feature = alike.first
+    count = COUNTS[len(feature.places)] if len(feature.places) < len(COUNTS) else "all"
+    diameter = feature.sizes["diameter"]
+    gap = (Piece(" ", small=True),)
+    first: Row = (*(words(f"{count} ") if count else ()), *amount(diameter, "⌀"), *gap, *tolerance(diameter))
+    faces = " and ".join(f.enters for f in alike.features)
+    where = f", {faces}" if len(alike.features) > 1 else ""
+    if feature.through:
+        return (first, words("through", small=True))
+    depth = feature.sizes["depth"]
+    kind = "counterbore, " if feature.shape == "counterbore" else ""
+    second: Row = (*words(kind, small=True), *(Piece(p.text, p.number, True) for p in amount(depth)), *words(" deep" + where, small=True))
+    return (first, second)
+
+
+def label_bevel(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box) -> None:
+    """The angle of a slope: the face's line runs on past the start of the slope, and an arc stands between the two."""
+    angle, start = feature.sizes["angle"], feature.sizes["start"]
+    length, height = shape.sizes["length"].value, shape.sizes["height"].value
+    right, top = feature.toward == "right end", feature.enters == "top"
+    corner = view.at(length - start.value if right else start.value, height if top else 0.0)
+    way = 1.0 if right else -1.0
+    reach = start.value * view.scale
+    sheet.draw([corner, (corner[0] + way * (reach + EM), corner[1])], THIN)
+    level = 0.0 if right else 180.0
+    turn = -angle.value if (right == top) else angle.value
+    radius = 0.8 * reach
+    spread = np.degrees(1.4 * EM / radius)
+    outer = np.sign(turn) * spread
+    sheet.draw(arc(corner, radius, level - outer, level), THIN)
+    sheet.draw(arc(corner, radius, level + turn, level + turn + outer), THIN)
+    for at, sign in ((level, -1.0), (level + turn, 1.0)):
+        tip = arc(corner, radius, at, at + 1)[0]
+        along = np.radians(at + 90 * np.sign(turn) * sign)
+        arrow(sheet, tip, (np.cos(along), np.sin(along)), size=0.7 * EM)
+    end = arc(corner, radius, level - outer, level)[0]
+    rows: Rows = ((*amount(angle), Piece(" ", small=True), *tolerance(angle)),)
+    point_out(sheet, rows, (float(end[0]), float(end[1])), 0.0, within, head=False)
+    sheet.measured.append(Measured(angle, abs(turn)))

@@ -1,0 +1,85 @@
+"""The enlarged detail of a row of serrations: pitch, flat, depth and flank are too small to be shown in the view."""
+
+import numpy as np
+
+from jobcards.drawing.dimension import arrow, lay, linear
+from jobcards.drawing.leader import point_out
+from jobcards.drawing.paper import CENTRE, EM, THIN, VISIBLE, Box, Measured, Piece, Rows, Sheet, amount, arc, tolerance, words
+from jobcards.drawing.views import Drawn, cropped
+from jobcards.planning.card import FeaturePlan, ShapePlan
+
+PITCH = 7.0 * EM  # one pitch on paper
+MARK = "A"
+
+
+def mark_place(sheet: Sheet, view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Box:
+    """A thin frame around the first grooves in the view, and its letter."""
+    window = window_of(shape, row)
+    left, low = view.at(window.left, window.low)
+    right, high = view.at(window.right, window.high)
+    frame = Box(left, low, right, high).grown(0.3 * EM)
+    sheet.draw([(frame.left, frame.low), (frame.right, frame.low), (frame.right, frame.high), (frame.left, frame.high)], THIN, closed=True)
+    sheet.write((words(MARK),), frame.left + 0.2 * EM, frame.low - 0.2 * EM, across="left", up="top")
+    return frame
+
+
+def window_of(shape: ShapePlan, row: FeaturePlan) -> Box:
+    """What of the front view is enlarged: the first grooves and the metal around them."""
+    first, pitch, depth = (row.sizes[name].value for name in ("first", "pitch", "depth"))
+    height = shape.sizes["height"].value
+    out, into = 0.25 * depth, 0.9 * depth
+    low, high = (height - depth - into, height + out) if row.enters == "top" else (-out, depth + into)
+    return Box(first - 0.8 * pitch, low, first + 1.75 * pitch, high)
+
+
+def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
+    """The detail on a small sheet of its own, its lower left corner at zero."""
+    first, pitch, depth, flat, tilt = (row.sizes[name] for name in ("first", "pitch", "depth", "flat", "tilt"))
+    height = shape.sizes["height"].value
+    scale = PITCH / pitch.value
+    window = window_of(shape, row)
+    inward = -1.0 if row.enters == "top" else 1.0
+    surface = height if row.enters == "top" else 0.0
+    sheet = Sheet(100.0)
+
+    def at(x: float, y: float) -> tuple[float, float]:
+        return (x - window.left) * scale, (y - window.low) * scale
+
+    paper = Box(window.left * view.scale, window.low * view.scale, window.right * view.scale, window.high * view.scale)
+    shift = np.array([window.left, window.low]) * view.scale
+    sheet.draw_all([(line - shift) * scale / view.scale for line in cropped(view.lines.visible, paper)], VISIBLE)
+    bottom = surface + inward * depth.value
+    x0, x1 = first.value, first.value + pitch.value
+    left_flank = depth.value * np.tan(np.radians(tilt.value))
+    right_flank = depth.value / np.tan(np.radians(tilt.value))
+    far = "above" if row.enters == "top" else "below"
+    body = Box(0.0, 0.0, (window.right - window.left) * scale, (window.high - window.low) * scale)
+    body = Box(body.left, body.low, body.right, at(0, surface)[1]) if far == "above" else Box(body.left, at(0, surface)[1], body.right, body.high)
+    crest = x1 - left_flank
+    dimensions = [
+        linear(pitch, at(x0, bottom), at(x1, bottom), far),
+        linear(flat, at(x0 + right_flank, surface), at(crest, surface), far),
+        linear(depth, at(x1 + right_flank, surface), at(x1, bottom), "right", short=False),
+    ]
+    lay(sheet, dimensions, body, scale)
+    corner = at(x0, bottom)
+    out = -inward
+    radius = 0.8 * depth.value * scale
+    upright = 90.0 * out
+    turn = tilt.value * out
+    sheet.draw([corner, (corner[0], corner[1] + out * (depth.value * scale + 0.6 * EM))], CENTRE)
+    sheet.draw(arc(corner, radius, upright, upright + turn), THIN)
+    for place, way in ((upright, 1.0), (upright + turn, -1.0)):
+        tip = arc(corner, radius, place, place + 1)[0]
+        along = np.radians(place + 90.0 * way * out)
+        arrow(sheet, tip, (np.cos(along), np.sin(along)), size=0.6 * EM)
+    middle = arc(corner, radius, upright + turn / 2, upright + turn)[0]
+    rows: Rows = ((*amount(tilt), Piece(" ", small=True), *tolerance(tilt)), words("from the upright", small=True))
+    zone = Box(body.left - 12 * EM, body.low - 5 * EM, body.right + 2 * EM, body.high + 12 * EM)
+    point_out(sheet, rows, (float(middle[0]), float(middle[1])), 0.0, zone, head=False)
+    sheet.measured.append(Measured(tilt, abs(turn)))
+    count = row.sizes["count"]
+    title = (*words(f"{MARK}, enlarged: ", small=True), Piece(count.shown, count.id, True), *words(" grooves, each as these", small=True))
+    box = sheet.bounds()
+    sheet.write((title,), body.left, box.low - 0.5 * EM, across="left", up="top")
+    return sheet

@@ -1,0 +1,160 @@
+"""The lines of a view: which edges of a solid are seen from a side, and which are hidden behind it.
+
+Edges are cut where they cross on paper; each piece is then wholly seen or wholly hidden, and its middle tells which.
+"""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from jobcards.drawing.mesh import Floats, Mesh, View
+
+Span = tuple[float, float]
+NEAR = 1e-6  # a face this little nearer to the eye than an edge does not hide it
+CHUNK = 400
+
+
+@dataclass(frozen=True)
+class Lines:
+    """Lines on paper as chains of points (n, 2)."""
+
+    visible: tuple[Floats, ...]
+    hidden: tuple[Floats, ...]
+
+
+def lines_of(mesh: Mesh, view: View) -> Lines:
+    """The visible and the hidden lines of a solid. Where both fall on one place, the visible one is drawn."""
+    seen = view.seen(mesh.corners)
+    edges = seen[mesh.edges(view)]
+    long_enough = np.linalg.norm(edges[:, 1, :2] - edges[:, 0, :2], axis=1) > 1e-7
+    pieces = cut_where_they_cross(edges[long_enough])
+    behind = hidden(pieces.mean(axis=1), mesh, view, seen)
+    visible, dashed = gather(pieces[~behind, :, :2]), gather(pieces[behind, :, :2])
+    left = {line: without(spans, visible.get(line, [])) for line, spans in dashed.items()}
+    return Lines(tuple(chains(visible)), tuple(chains(left)))
+
+
+def cut_where_they_cross(edges: Floats) -> Floats:
+    """The edges (n, 2, 3) cut at every place where they meet another on paper."""
+    start, along = edges[:, 0, :2], edges[:, 1, :2] - edges[:, 0, :2]
+    low, high = edges[:, :, :2].min(axis=1) - 1e-9, edges[:, :, :2].max(axis=1) + 1e-9
+    pieces = []
+    for index in range(len(edges)):
+        near = np.flatnonzero((low <= high[index]).all(axis=1) & (high >= low[index]).all(axis=1))
+        cross = along[index, 0] * along[near, 1] - along[index, 1] * along[near, 0]
+        between = start[near] - start[index]
+        length = float(along[index] @ along[index])
+        angled = abs(cross) > 1e-9 * np.sqrt(length)
+        at = (between[:, 0] * along[near, 1] - between[:, 1] * along[near, 0])[angled] / cross[angled]
+        other = (between[:, 0] * along[index, 1] - between[:, 1] * along[index, 0])[angled] / cross[angled]
+        ends = np.vstack([between[~angled], between[~angled] + along[near][~angled]]) @ along[index] / length
+        places = np.concatenate([at[(other > -1e-7) & (other < 1 + 1e-7)], ends])
+        places = np.unique(np.round(places[(places > 1e-7) & (places < 1 - 1e-7)], 8))
+        stops = np.concatenate([[0.0], places, [1.0]])
+        points = edges[index, 0] + stops[:, None] * (edges[index, 1] - edges[index, 0])
+        pieces.append(np.stack([points[:-1], points[1:]], axis=1))
+    return np.vstack(pieces) if pieces else np.zeros((0, 2, 3))
+
+
+def hidden(points: Floats, mesh: Mesh, view: View, seen: Floats) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:
+    """Whether each point (as the eye has it) stands behind a face that looks toward the eye."""
+    facing = mesh.normals @ view.axes[2] > 1e-7
+    a, b, c = (seen[mesh.triangles[facing, i]] for i in range(3))
+    area = (b[:, 0] - a[:, 0]) * (c[:, 1] - a[:, 1]) - (b[:, 1] - a[:, 1]) * (c[:, 0] - a[:, 0])
+    slack = -1e-7
+    out = np.zeros(len(points), dtype=bool)
+    for first in range(0, len(points), CHUNK):
+        p = points[first : first + CHUNK, None, :]
+        wb = ((p[..., 0] - a[:, 0]) * (c[:, 1] - a[:, 1]) - (p[..., 1] - a[:, 1]) * (c[:, 0] - a[:, 0])) / area
+        wc = ((b[:, 0] - a[:, 0]) * (p[..., 1] - a[:, 1]) - (b[:, 1] - a[:, 1]) * (p[..., 0] - a[:, 0])) / area
+        depth = a[:, 2] + wb * (b[:, 2] - a[:, 2]) + wc * (c[:, 2] - a[:, 2])
+        inside = (wb > slack) & (wc > slack) & (1 - wb - wc > slack)
+        out[first : first + CHUNK] = (inside & (depth > p[..., 2] + NEAR)).any(axis=1)
+    return out
+
+
+def gather(pieces: Floats) -> dict[tuple[float, float, float], list[Span]]:
+    """Pieces (n, 2, 2) by the line they lie on: direction and offset, with the spans they cover along it, joined."""
+    along = pieces[:, 1] - pieces[:, 0]
+    length = np.linalg.norm(along, axis=1)
+    keep = length > 1e-7
+    pieces, along = pieces[keep], along[keep] / length[keep, None]
+    turned = (along[:, 0] < -1e-9) | ((abs(along[:, 0]) <= 1e-9) & (along[:, 1] < 0))
+    along[turned] *= -1
+    offset = along[:, 0] * pieces[:, 0, 1] - along[:, 1] * pieces[:, 0, 0]
+    found: dict[tuple[float, float, float], list[Span]] = defaultdict(list)
+    for piece, direction, off in zip(pieces, along, offset, strict=True):
+        key = (round(float(direction[0]), 4) + 0.0, round(float(direction[1]), 4) + 0.0, round(float(off), 4) + 0.0)
+        at = sorted(float(point @ direction) for point in piece)
+        found[key].append((at[0], at[1]))
+    return {line: joined(spans) for line, spans in sorted(found.items())}
+
+
+def joined(spans: Iterable[Span]) -> list[Span]:
+    """Spans with those that touch made one.
+
+    >>> joined([(2, 3), (0, 1), (1, 1.5)])
+    [(0, 1.5), (2, 3)]
+    """
+    out: list[Span] = []
+    for low, high in sorted(spans):
+        if out and low <= out[-1][1] + 1e-6:
+            out[-1] = (out[-1][0], max(out[-1][1], high))
+        else:
+            out.append((low, high))
+    return out
+
+
+def without(spans: Iterable[Span], taken: Iterable[Span]) -> list[Span]:
+    """What is left of spans when others are taken away.
+
+    >>> without([(0, 3)], [(1, 2)])
+    [(0, 1), (2, 3)]
+    """
+    left = list(spans)
+    for low, high in taken:
+        left = [part for a, b in left for part in ((a, min(b, low)), (max(a, high), b)) if part[1] - part[0] > 1e-6]
+    return left
+
+
+def chains(lines: dict[tuple[float, float, float], list[Span]]) -> list[Floats]:
+    """Lines laid end to end where two, and only two, meet: so that dashes run on around a curve."""
+    pieces = [
+        np.array([[dx * t - dy * off, dy * t + dx * off] for t in span])
+        for (dx, dy, off), spans in lines.items()
+        for span in spans
+    ]
+    meeting: dict[tuple[int, int], list[tuple[int, int]]] = defaultdict(list)
+    for number, piece in enumerate(pieces):
+        for end in (0, 1):
+            meeting[corner(piece[end])].append((number, end))
+    used: set[int] = set()
+    out = []
+    starts = [n for n, p in enumerate(pieces) if any(len(meeting[corner(p[e])]) != 2 for e in (0, 1))]
+    for number in [*starts, *range(len(pieces))]:
+        if number in used:
+            continue
+        end = next((e for e in (0, 1) if len(meeting[corner(pieces[number][e])]) != 2), 0)
+        out.append(follow(number, end, pieces, meeting, used))
+    return out
+
+
+def follow(
+    number: int, end: int, pieces: list[Floats], meeting: dict[tuple[int, int], list[tuple[int, int]]], used: set[int]
+) -> Floats:
+    """The chain that begins at one end of a piece."""
+    points = [pieces[number][end]]
+    while True:
+        used.add(number)
+        points.append(pieces[number][1 - end])
+        onward = [(n, e) for n, e in meeting[corner(points[-1])] if n != number]
+        if len(onward) != 1 or onward[0][0] in used:
+            return np.array(points)
+        number, end = onward[0]
+
+
+def corner(point: Floats) -> tuple[int, int]:
+    """A point as a key: the same for points a hair apart."""
+    return round(float(point[0]) * 2000), round(float(point[1]) * 2000)

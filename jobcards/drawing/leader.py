@@ -1,0 +1,99 @@
+"""Lettering with a leader: it looks for the nearest place on the sheet where it covers nothing."""
+
+from collections.abc import Iterable, Sequence
+
+import numpy as np
+
+from jobcards.drawing.dimension import arrow
+from jobcards.drawing.paper import EM, THIN, Box, Points, Rows, Sheet, extent
+
+SHOULDER = 1.0 * EM  # the level end of a leader
+CLEAR = 0.3 * EM
+REACHES = tuple(EM * step for step in (1.5, 2.0, 2.6, 3.3, 4.2, 5.2, 6.4, 8.0, 10.0, 12.5, 15.5))
+ANGLES = tuple(range(15, 360, 30)) + tuple(range(30, 360, 30))
+CROSSING = 1.5 * EM  # a line crossed is as bad as a leader longer by this
+
+
+def segments_of(sheet: Sheet) -> Points:
+    """All lines drawn, as segments (n, 4)."""
+    found = []
+    for stroke in sheet.strokes:
+        for loop in stroke.loops:
+            points = np.vstack([loop, loop[:1]]) if stroke.closed else loop
+            if len(points) > 1:
+                found.append(np.hstack([points[:-1], points[1:]]))
+    return np.vstack(found) if found else np.zeros((0, 4))
+
+
+def box_meets_lines(box: Box, segments: Points) -> bool:
+    """Whether any line runs through the box."""
+    x, y = segments[:, [0, 2]], segments[:, [1, 3]]
+    near = (x.min(axis=1) < box.right) & (x.max(axis=1) > box.left) & (y.min(axis=1) < box.high) & (y.max(axis=1) > box.low)
+    kept = segments[near]
+    if not len(kept):
+        return False
+    corners = np.array([[box.left, box.low], [box.right, box.low], [box.right, box.high], [box.left, box.high]])
+    along = kept[:, 2:] - kept[:, :2]
+    side = along[:, None, 0] * (corners[None, :, 1] - kept[:, None, 1]) - along[:, None, 1] * (corners[None, :, 0] - kept[:, None, 0])
+    return bool(((side.min(axis=1) < 0) & (side.max(axis=1) > 0)).any())
+
+
+def crossings(start: Sequence[float], end: Sequence[float], segments: Points) -> int:
+    """How many lines the segment from start to end crosses."""
+    p, d = np.asarray(start), np.asarray(end) - np.asarray(start)
+    q, e = segments[:, :2], segments[:, 2:] - segments[:, :2]
+    cross = d[0] * e[:, 1] - d[1] * e[:, 0]
+    angled = abs(cross) > 1e-12
+    between = q[angled] - p
+    t = (between[:, 0] * e[angled, 1] - between[:, 1] * e[angled, 0]) / cross[angled]
+    u = (between[:, 0] * d[1] - between[:, 1] * d[0]) / cross[angled]
+    return int(((t > 0.02) & (t < 0.98) & (u >= 0) & (u <= 1)).sum())
+
+
+def point_out(
+    sheet: Sheet,
+    rows: Rows,
+    centre: Sequence[float],
+    radius: float,
+    within: Box,
+    *,
+    only_in: Box | None = None,
+    angles: Iterable[int] = ANGLES,
+    head: bool = True,
+    avoid: Iterable[Box] = (),
+) -> Box:
+    """Letter rows beside a circle (or a point, with radius 0), with a leader to it.
+
+    `only_in`: the leader's tip must lie in this box, as for a bore that is partly in the air.
+    """
+    width, height = extent(rows)
+    segments, letters = segments_of(sheet), [*(t.box for t in sheet.letters), *avoid]
+    best: tuple[float, list[Sequence[float]], float, str] | None = None
+    for angle in angles:
+        way = np.array([np.cos(np.radians(angle)), np.sin(np.radians(angle))])
+        tip = np.asarray(centre) + radius * way
+        if only_in is not None and not Box(tip[0], tip[1], tip[0], tip[1]).within(only_in):
+            continue
+        for reach in REACHES:
+            elbow = tip + way * reach
+            right = way[0] >= 0
+            start = elbow + np.array([SHOULDER if right else -SHOULDER, 0.0])
+            left = start[0] if right else start[0] - width
+            box = Box(left, start[1] - height / 2, left + width, start[1] + height / 2).grown(CLEAR)
+            cost = reach + CROSSING * crossings(tip, elbow, segments)
+            if best is not None and cost >= best[0]:
+                continue
+            if not box.within(within) or any(box.meets(other) for other in letters) or box_meets_lines(box, segments):
+                continue
+            line_box = Box(min(tip[0], elbow[0]), min(tip[1], elbow[1]), max(tip[0], elbow[0]), max(tip[1], elbow[1]))
+            line = np.array([[*tip, *elbow], [*elbow, *start]])
+            if any(line_box.grown(SHOULDER).meets(other) and box_meets_lines(other.grown(0.2), line) for other in letters):
+                continue
+            best = (cost, [tip, elbow, start], start[1], "left" if right else "right")
+    if best is None:
+        raise ValueError(f"no free place on the sheet for {' '.join(p.text for row in rows for p in row)!r}")
+    _, path, level, across = best
+    sheet.draw(path, THIN)
+    if head:
+        arrow(sheet, path[0], np.asarray(path[1]) - np.asarray(path[0]))
+    return sheet.write(rows, path[2][0] + (0.2 * EM if across == "left" else -0.2 * EM), level, across=across)

@@ -1,0 +1,143 @@
+"""The drawing of a finished part: its views, dimensions and notes on one sheet."""
+
+import numpy as np
+
+from jobcards.drawing.block_views import end_view, front_view, label_bevel, label_holes, top_view
+from jobcards.drawing.detail import mark_place, serrations_detail
+from jobcards.drawing.dimension import FIRST, lay
+from jobcards.drawing.mesh import Mesh, mesh_of
+from jobcards.drawing.paper import EM, Box, Piece, Rows, Sheet, amount
+from jobcards.drawing.svg import Drawing, finish
+from jobcards.drawing.turned_views import turned_sheet
+from jobcards.drawing.views import Drawn, name_view, third_angle
+from jobcards.dryrun.target import drawn_part
+from jobcards.planning.card import Card, PartPlan, ShapePlan
+from jobcards.planning.words import as_text
+
+WIDTH = 180.0  # mm: a page less its margins
+MARGIN = 1.5
+GUTTER = 2.2 * EM  # between views
+UNITS = {"in": "inches", "mm": "millimetres"}
+
+
+def part_drawing(card: Card, part: PartPlan) -> Drawing:
+    """The dimensioned drawing of one part of a card."""
+    solid = drawn_part(part).to_mesh64()
+    mesh = mesh_of(np.asarray(solid.vert_properties)[:, :3], np.asarray(solid.tri_verts))
+    if part.shape.kind == "turned":
+        sheet = turned_sheet(mesh, part.shape, WIDTH - 2 * MARGIN)
+    else:
+        sheet = block_sheet(mesh, part.shape, WIDTH - 2 * MARGIN)
+    notes(sheet, part.shape, card.unit)
+    sheet.trim(MARGIN)
+    title = f"Drawing: {part.name.text}"
+    return finish(sheet, f"drawing-{part.id}", title, description(card, part))
+
+
+def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
+    """Front, top and end view as large as the width allows, with a detail where there are serrations."""
+    scale = 1.0
+    for _ in range(3):
+        trial = arranged(mesh, shape, scale, Sheet(width))
+        box = trial.bounds()
+        lines = (shape.sizes["length"].value + (shape.sizes["thickness"].value if needs_end(shape) else 0.0)) * scale
+        around = box.right - box.left - lines
+        largest = 60.0 / shape.sizes["height"].value
+        scale = min(largest, (width - around) / (lines / scale))
+    return arranged(mesh, shape, scale, Sheet(width))
+
+
+def needs_end(shape: ShapePlan) -> bool:
+    """An end view is drawn where something enters an end, or a recess shows its depth there."""
+    return any(f.enters in {"left end", "right end"} or f.shape in {"counterbore", "partial bore"} and f.enters in {"front", "back"} for f in shape.features)
+
+
+def arranged(mesh: Mesh, shape: ShapePlan, scale: float, sheet: Sheet) -> Sheet:
+    """All views at a scale, arranged as third-angle projection asks."""
+    front = front_view(mesh, shape, scale)
+    whole = view_sheet(front, slope_room(shape))
+    rows = [f for f in shape.features if f.shape == "serrations"]
+    for row in rows:
+        mark_place(whole, front, shape, row)
+    for feature in shape.features:
+        if feature.shape == "bevel":
+            label_bevel(whole, front, shape, feature, zone(whole, front))
+    label_holes(whole, front, shape, ("front", "back"), zone(whole, front))
+    name_view(whole, "front", (front.body.left + front.body.right) / 2, whole.bounds().low - 0.4 * EM)
+    bounds = whole.bounds()
+    if needs_end(shape):
+        end = end_view(mesh, shape, scale)
+        beside = view_sheet(end)
+        label_holes(beside, end, shape, ("left end", "right end"), zone(beside, end))
+        name_view(beside, "right end", (end.body.left + end.body.right) / 2, beside.bounds().low - 0.4 * EM)
+        beside.moved(bounds.right + GUTTER - beside.bounds().left, 0.0)
+        join(whole, beside)
+    top = top_view(mesh, shape, scale)
+    above = view_sheet(top)
+    label_holes(above, top, shape, ("top", "bottom"), zone(above, top))
+    name_view(above, "top", (top.body.left + top.body.right) / 2, above.bounds().low - 0.4 * EM)
+    above.moved(0.0, bounds.high + GUTTER - above.bounds().low)
+    join(whole, above)
+    for row in rows:
+        detail = serrations_detail(front, shape, row)
+        box = detail.bounds()
+        detail.moved(whole.bounds().left - box.left, whole.bounds().low - GUTTER - box.high)
+        join(whole, detail)
+    whole.width = sheet.width
+    return whole
+
+
+def slope_room(shape: ShapePlan) -> dict[str, float]:
+    """Room between view and dimensions on a side where the angle of a slope is lettered."""
+    return {("above" if f.enters == "top" else "below"): 3.4 * EM for f in shape.features if f.shape == "bevel"}
+
+
+def view_sheet(view: Drawn, room: dict[str, float] | None = None) -> Sheet:
+    """One view with its dimensions, on a sheet of its own with the part's zero at zero."""
+    sheet = Sheet(WIDTH)
+    view.put(sheet)
+    lay(sheet, view.dimensions, view.body, view.scale, {side: max(FIRST, first) for side, first in (room or {}).items()})
+    return sheet
+
+
+def zone(sheet: Sheet, view: Drawn) -> Box:
+    """Where lettering of a view may stand: over its dimensions, and some way above."""
+    box = sheet.bounds()
+    return Box(box.left, box.low, max(box.right, view.body.right + 1.0), max(box.high, view.body.high + 9.0 * EM))
+
+
+def join(sheet: Sheet, other: Sheet) -> None:
+    """Put what stands on another sheet on this one."""
+    sheet.strokes += other.strokes
+    sheet.letters += other.letters
+    sheet.measured += other.measured
+
+
+def notes(sheet: Sheet, shape: ShapePlan, unit: str) -> None:
+    """The notes and the projection symbol, below everything."""
+    box = sheet.bounds()
+    rows: list[Rows] = [((Piece(f"All sizes in {UNITS[unit]}. Do not measure the drawing.", small=True),),)]
+    for feature in shape.features:
+        if feature.shape == "broken corners":
+            size = feature.sizes["size"]
+            shown = tuple(Piece(p.text, p.number, True) for p in amount(size))
+            rows.append(((Piece("Sharp corners broken about ", small=True), *shown, Piece(".", small=True)),))
+    y = box.low - 1.2 * EM
+    for block in rows:
+        sheet.write(block, box.left, y, across="left", up="top")
+        y -= 1.3 * EM
+    third_angle(sheet, box.right - 8.0 * EM, box.low - 2.4 * EM)
+
+
+def description(card: Card, part: PartPlan) -> str:
+    """What the drawing shows, for a reader who cannot see it."""
+    unit = UNITS[card.unit]
+    sizes = ", ".join(f"{name} {number.shown}" for name, number in part.shape.sizes.items())
+    features = "; ".join(
+        f"{feature.name}: {feature.shape}" + "".join(f", {name} {number.shown}{'°' if number.unit == 'deg' else ''}" for name, number in feature.sizes.items())
+        for feature in part.shape.features
+    )
+    note = as_text(part.note)
+    return f"{part.name.text}. {note} Sizes in {unit}: {sizes}. {features}."
+
+

@@ -1,0 +1,83 @@
+"""The faces of a solid that are seen from a side, each as the area that is left when nearer faces have covered it."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from manifold3d import CrossSection, FillRule, OpType
+
+from jobcards.drawing.mesh import Floats, Mesh, View, Whole
+
+FAR = 1e4
+
+
+@dataclass(frozen=True)
+class Area:
+    """What is seen of a flat face: its loops on paper, and the face's normal in the solid."""
+
+    loops: tuple[Floats, ...]
+    normal: Floats
+    fresh: bool
+
+
+@dataclass(frozen=True)
+class Face:
+    """A flat face that looks toward the eye: its outline on paper and how near it is there (plane: near = a·across + b·up + c)."""
+
+    outline: CrossSection
+    plane: tuple[float, float, float]
+    low: Floats
+    high: Floats
+    nearest: float
+    farthest: float
+    normal: Floats
+    fresh: bool
+
+
+def areas_of(mesh: Mesh, view: View, fresh: np.ndarray[tuple[int], np.dtype[np.bool_]] | None = None) -> list[Area]:
+    """The areas seen. `fresh` marks triangles to be tinted as just cut."""
+    seen = view.seen(mesh.corners)
+    faces = [
+        face_of(mesh, view, seen, members, bool(fresh[members[0]]) if fresh is not None else False)
+        for members in mesh.faces(fresh)
+        if mesh.normals[members[0]] @ view.axes[2] > 1e-6
+    ]
+    out = []
+    for face in faces:
+        covers = [part for other in faces if other is not face and (part := cover(other, face)) is not None]
+        left = CrossSection.batch_boolean([face.outline, *covers], OpType.Subtract) if covers else face.outline
+        loops = tuple(np.asarray(loop) for loop in left.to_polygons())
+        if loops and left.area() > 1e-7:
+            out.append(Area(loops, face.normal, face.fresh))
+    return out
+
+
+def face_of(mesh: Mesh, view: View, seen: Floats, members: Whole, fresh: bool) -> Face:
+    """A flat face from its triangles."""
+    corners = seen[mesh.triangles[members]]
+    outline = CrossSection([triangle[:, :2] for triangle in corners], FillRule.NonZero)
+    every = corners.reshape(-1, 3)
+    across, up, toward = view.axes @ mesh.normals[members[0]]
+    a, b = -across / toward, -up / toward
+    c = float(np.mean(every[:, 2] - a * every[:, 0] - b * every[:, 1]))
+    low, high = every.min(axis=0), every.max(axis=0)
+    return Face(outline, (float(a), float(b), c), low, high, float(high[2]), float(low[2]), mesh.normals[members[0]], fresh)
+
+
+def cover(other: Face, face: Face) -> CrossSection | None:
+    """The part of another face that may cover this one: where its plane is nearer to the eye."""
+    if (other.high[:2] <= face.low[:2]).any() or (other.low[:2] >= face.high[:2]).any() or other.nearest <= face.farthest:
+        return None
+    a, b, c = (mine - its for mine, its in zip(other.plane, face.plane, strict=True))
+    slope = float(np.hypot(a, b))
+    if slope < 1e-9:
+        return other.outline if c > 1e-7 else None
+    if other.farthest >= face.nearest:
+        return other.outline
+    # the half of the paper where a·across + b·up + c > 0
+    side = np.array([a, b]) / slope
+    edge = -side * c / slope
+    along = np.array([-side[1], side[0]]) * FAR
+    corners = np.array([edge - along, edge - along + side * FAR, edge + along + side * FAR, edge + along])
+    half = CrossSection([corners], FillRule.NonZero)
+    part = other.outline ^ half
+    return None if part.is_empty() else part

@@ -1,0 +1,189 @@
+"""A sheet as inline SVG: the same bytes every time, text kept as text, and nothing in it that could clash with another drawing."""
+
+import io
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+from xml.etree import ElementTree
+
+import matplotlib
+from matplotlib.backends.backend_svg import FigureCanvasSVG
+from matplotlib.figure import Figure
+from matplotlib.lines import Line2D
+from matplotlib.patches import PathPatch
+from matplotlib.path import Path
+from matplotlib.text import Text
+from matplotlib.transforms import Affine2D
+
+from jobcards.drawing.paper import FONT, POINT, Lettering, Sheet, Stroke
+
+SVG = "http://www.w3.org/2000/svg"
+OWNED = "number:"
+SHADES = 8
+
+# Colours by what they mean. Each is a CSS variable with a fallback that reads on light and dark ground and in print;
+# docs/assets/drawings.css sets the variables for the dark palette. Black lines take the colour of the text.
+COLOURS = {
+    "line": ("#000000", "currentColor"),
+    "cut": ("#c2410c", "var(--drawing-cut, #c2410c)"),
+    "hold": ("#7b8794", "var(--drawing-hold, #7b8794)"),
+    "hold-area": ("#dde2e7", "var(--drawing-hold-area, #dde2e7)"),
+    "work-area": ("#f6f3ec", "var(--drawing-work-area, #f6f3ec)"),
+    "cut-area": ("#fbd9c5", "var(--drawing-cut-area, #fbd9c5)"),
+    "quiet": ("#555f6a", "var(--drawing-quiet, #6b7580)"),
+    "paper": ("#fffffe", "var(--md-default-bg-color, #ffffff)"),
+}
+LIGHT, DARK = (0xF3, 0xF4, 0xF6), (0x8F, 0x98, 0xA3)
+FRESH_LIGHT, FRESH_DARK = (0xFD, 0xDC, 0xC2), (0xD9, 0x82, 0x4F)
+
+
+def _between(dark: tuple[int, int, int], light: tuple[int, int, int], step: int) -> str:
+    part = step / (SHADES - 1)
+    return "#" + "".join(f"{round(d + (b - d) * part):02x}" for d, b in zip(dark, light, strict=True))
+
+
+for _step in range(SHADES):
+    _plain, _fresh = _between(DARK, LIGHT, _step), _between(FRESH_DARK, FRESH_LIGHT, _step)
+    COLOURS[f"shade-{_step}"] = (_plain, f"var(--drawing-shade-{_step}, {_plain})")
+    COLOURS[f"fresh-{_step}"] = (_fresh, f"var(--drawing-fresh-{_step}, {_fresh})")
+
+CSS_OF = {hexadecimal: css for hexadecimal, css in COLOURS.values()}
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A finished drawing: the SVG, its title, and a description for readers who cannot see it."""
+
+    svg: str
+    title: str
+    description: str
+    sheet: Sheet
+
+
+def finish(sheet: Sheet, drawing_id: str, title: str, description: str) -> Drawing:
+    """The sheet as inline SVG. `drawing_id` must be the drawing's own on its page."""
+    with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": drawing_id, "font.family": [FONT], "path.simplify": False}):
+        figure = Figure(figsize=(sheet.width / 25.4, sheet.height / 25.4))
+        FigureCanvasSVG(figure)
+        figure.patch.set_visible(False)
+        on_paper = Affine2D().scale(1 / 25.4) + figure.dpi_scale_trans
+        for stroke in sheet.strokes:
+            figure.add_artist(_artist(stroke, on_paper))
+        for lettering in sheet.letters:
+            figure.add_artist(_text(lettering, on_paper))
+        raw = io.BytesIO()
+        figure.savefig(raw, format="svg", transparent=True, metadata={"Date": None, "Creator": None, "Format": None, "Type": None})
+    svg = _clean(raw.getvalue().decode(), drawing_id, title, description)
+    return Drawing(svg, title, description, sheet)
+
+
+def _artist(stroke: Stroke, on_paper: Affine2D) -> Line2D | PathPatch:
+    """A matplotlib artist for lines or an area."""
+    path = Path.make_compound_path(*(Path(loop, closed=False) if not stroke.closed else _loop(loop) for loop in stroke.loops))
+    dashes = tuple(length / stroke.pen.width for length in stroke.pen.dashes) if stroke.pen.width else ()
+    return PathPatch(
+        path,
+        transform=on_paper,
+        facecolor=COLOURS[stroke.fill][0] if stroke.fill else "none",
+        edgecolor=COLOURS[stroke.pen.colour][0] if stroke.pen.width else COLOURS[stroke.fill][0],
+        linewidth=(stroke.pen.width or 0.05) / POINT,
+        linestyle=(0, dashes) if dashes else "solid",
+        capstyle="butt" if dashes else "round",
+        joinstyle="round",
+    )
+
+
+def _loop(points: object) -> Path:
+    """A closed path through points."""
+    loop = Path(points)  # type: ignore[arg-type]
+    codes = [Path.MOVETO] + [Path.LINETO] * (len(loop.vertices) - 1) + [Path.CLOSEPOLY]
+    return Path([*loop.vertices, loop.vertices[0]], codes)
+
+
+def _text(lettering: Lettering, on_paper: Affine2D) -> Text:
+    """A matplotlib text on its baseline. Dollar signs stay characters."""
+    text = Text(
+        lettering.x,
+        lettering.y,
+        lettering.piece.text,
+        transform=on_paper,
+        fontsize=lettering.size / POINT,
+        color=COLOURS[lettering.colour][0],
+        ha="left",
+        va="baseline",
+        parse_math=False,
+    )
+    text.set_gid(OWNED + lettering.piece.number if lettering.piece.number else "words")
+    return text
+
+
+def _clean(raw: str, drawing_id: str, title: str, description: str) -> str:
+    """The SVG without prolog, metadata, styles, and ids; numbers named; colours that follow the page."""
+    source = ElementTree.fromstring(raw)
+    _, _, width, height = (float(value) for value in source.attrib["viewBox"].split())
+    root = ElementTree.Element(
+        f"{{{SVG}}}svg",
+        {
+            "class": "drawing",
+            "viewBox": f"0 0 {_short(width)} {_short(height)}",
+            "width": "100%",
+            "role": "img",
+            "aria-labelledby": f"{drawing_id}-title {drawing_id}-desc",
+        },
+    )
+    for tag, text in (("title", title), ("desc", description)):
+        ElementTree.SubElement(root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}"}).text = text
+    for child in source:
+        _copy(child, root)
+    ElementTree.register_namespace("", SVG)
+    return ElementTree.tostring(root, encoding="unicode")
+
+
+def _copy(element: ElementTree.Element, into: ElementTree.Element) -> None:
+    """Copy what is drawn; groups that say nothing are dropped and their contents kept."""
+    tag = element.tag.rpartition("}")[2]
+    if tag in {"metadata", "defs", "style"}:
+        return
+    if tag == "g":
+        gid = element.get("id", "")
+        if gid.startswith(OWNED):
+            into = ElementTree.SubElement(into, f"{{{SVG}}}g", {"data-number": gid[len(OWNED) :]})
+        for child in element:
+            _copy(child, into)
+        return
+    kept = {key: value for key, value in element.attrib.items() if key in {"d", "x", "y", "transform", "style"}}
+    if "d" in kept:
+        kept["d"] = _short_path(kept["d"])
+    if "transform" in kept:
+        kept["transform"] = re.sub(r"-?\d+\.\d+", lambda m: _short(float(m[0])), kept["transform"]).replace(" rotate(-0)", "").replace(" rotate(0)", "")
+    if "style" in kept:
+        kept["style"] = _style(kept["style"])
+    copy = ElementTree.SubElement(into, f"{{{SVG}}}{tag}", kept)
+    copy.text = element.text
+
+
+@lru_cache(maxsize=1024)
+def _style(style: str) -> str:
+    """A style with the page's colours and the page's lettering."""
+    for hexadecimal, css in CSS_OF.items():
+        style = style.replace(hexadecimal, css)
+    if "font" in style:
+        style = re.sub(r"font: ([\d.]+)px [^;]+", rf"font: \1px '{FONT}', sans-serif", style)
+        if "fill" not in style:
+            style += "; fill: currentColor"
+    return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), style)
+
+
+def _short_path(path: str) -> str:
+    """Path data with two decimals and no spare space."""
+    return re.sub(r"\s+", " ", re.sub(r"-?\d+(?:\.\d+)?(?:e-?\d+)?", lambda m: _short(float(m[0])), path)).strip()
+
+
+def _short(value: float) -> str:
+    """A number with at most two decimals.
+
+    >>> _short(12.3456), _short(-0.001), _short(4.0)
+    ('12.35', '0', '4')
+    """
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if text in {"-0", ""} else text

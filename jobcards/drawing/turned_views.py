@@ -1,0 +1,84 @@
+"""The dimensioned views of a turned part: the side with its axis lying level, and the right end beside it."""
+
+from jobcards.drawing.dimension import Dimension, lay, linear
+from jobcards.drawing.leader import point_out
+from jobcards.drawing.mesh import Mesh
+from jobcards.drawing.paper import EM, Box, Measured, Piece, Row, Sheet, amount, tolerance, words
+from jobcards.drawing.views import FRONT, RIGHT_END, Drawn, name_view, view_of
+from jobcards.planning.card import FeaturePlan, ShapePlan
+from jobcards.planning.number import Number
+
+HIGHEST = 46.0  # mm: no view is drawn higher than this
+WIDEST = 75.0
+
+
+def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
+    """Side and end view of a turned part with all dimensions."""
+    scale = min(HIGHEST / shape.sizes["diameter"].value, WIDEST / shape.sizes["length"].value)
+    side = side_view(mesh, shape, scale)
+    sheet = Sheet(width)
+    side.put(sheet)
+    lay(sheet, side.dimensions, side.body, scale)
+    for feature in shape.features:
+        if feature.shape == "turned chamfer":
+            label_chamfer(sheet, side, shape, feature)
+    bounds = sheet.bounds()
+    end = view_of(mesh, RIGHT_END, scale)
+    end.centre_cross((0.0, 0.0), end.body.right)
+    beside = Sheet(width)
+    end.put(beside)
+    name_view(beside, "right end", 0.0, bounds.low - 0.4 * EM)
+    beside.moved(bounds.right + 2.2 * EM - beside.bounds().left, 0.0)
+    name_view(sheet, "side", (side.body.left + side.body.right) / 2, bounds.low - 0.4 * EM)
+    sheet.strokes += beside.strokes
+    sheet.letters += beside.letters
+    return sheet
+
+
+def side_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
+    """The side view: lengths from the left end below it, diameters at its ends."""
+    view = view_of(mesh, FRONT, scale)
+    length = shape.sizes["length"]
+    view.centre_line(view.at(0.0), view.at(length.value))
+    low = view.body.low
+    view.dimensions.append(linear(length, (0.0, low), (view.body.right, low), "below"))
+    known = {0.0, round(length.value, 9)}
+    steps = [f for f in shape.features if f.shape == "turned diameter"]
+    for number in (number for step in steps for number in (step.sizes["from"], step.sizes["to"])):
+        if round(number.value, 9) not in known:
+            known.add(round(number.value, 9))
+            level = -radius_beside(steps, number.value) * scale
+            view.dimensions.append(linear(number, (0.0, low), (number.value * scale, level), "below"))
+    for step in steps:
+        view.dimensions.append(diameter(view, step, length.value))
+    return view
+
+
+def radius_beside(steps: list[FeaturePlan], place: float) -> float:
+    """The smaller radius that meets a shoulder."""
+    meeting = [s.sizes["diameter"].value / 2 for s in steps if abs(place - s.sizes["from"].value) < 1e-9 or abs(place - s.sizes["to"].value) < 1e-9]
+    return min(meeting)
+
+
+def diameter(view: Drawn, step: FeaturePlan, length: float) -> Dimension:
+    """A diameter across the side view, dimensioned at the nearer end."""
+    number: Number = step.sizes["diameter"]
+    left = (step.sizes["from"].value + step.sizes["to"].value) / 2 < length / 2
+    x = (step.sizes["from"].value if left else step.sizes["to"].value) * view.scale
+    radius = number.value / 2 * view.scale
+    return linear(number, (x, -radius), (x, radius), "left" if left else "right", before="⌀")
+
+
+def label_chamfer(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan) -> None:
+    """The size of a chamfer, with a leader to the middle of its slope."""
+    size = feature.sizes["size"]
+    right = feature.enters == "right end"
+    x = shape.sizes["length"].value - size.value / 2 if right else size.value / 2
+    step = next((s for s in shape.features if s.shape == "turned diameter" and s.sizes["from"].value <= x <= s.sizes["to"].value), None)
+    across = (step.sizes["diameter"] if step else shape.sizes["diameter"]).value
+    row: Row = (*amount(size), Piece(" ", small=True), *tolerance(size))
+    box = sheet.bounds()
+    zone = Box(box.left, box.low, box.right + 14 * EM, box.high + 5 * EM)
+    angles = (60, 45, 75, 30) if right else (120, 135, 105, 150)
+    point_out(sheet, (row, words("chamfer, both legs alike", small=True)), view.at(x, (across - size.value) / 2), 0.0, zone, angles=angles)
+    sheet.measured.append(Measured(size, size.value))
