@@ -1,0 +1,114 @@
+"""How far the part that was cut differs from the part that was drawn.
+
+Two measures. The volume of the symmetric difference: what is too much plus what is too little. The largest deviation:
+the greatest distance between the two surfaces, found at the corners of the pieces by which the solids differ, each
+corner against both surfaces. A corner of either solid that is not on the other's surface is a corner of such a piece,
+so nothing is missed. Distances under `SLIVER` are the arithmetic's own dust and count as nothing.
+"""
+
+import math
+
+import numpy as np
+from numpy.typing import NDArray
+
+from jobcards.dryrun.reading import lathe_of, mill_of, shop_length
+from jobcards.dryrun.solids import Floats, Mesh, Solid, corners, mesh_of
+from jobcards.planning.card import Card, PartPlan
+
+SLIVER = 1e-6
+NEAREST = 12  # triangles measured exactly before the rest are ruled out by their boxes
+
+
+def difference_volume(one: Solid, other: Solid) -> float:
+    """Volume that is in one of two solids but not in both."""
+    return float((one - other).volume() + (other - one).volume())
+
+
+def largest_deviation(one: Solid, other: Solid) -> float:
+    """Greatest distance between the surfaces of two solids, in their unit; 0.0 when it is under `SLIVER`.
+
+    When one of them is empty there is no such distance: infinity.
+
+    >>> from jobcards.dryrun.solids import box
+    >>> round(largest_deviation(box((0, 0, 0), (2, 1, 1)), box((0, 0, 0), (2, 1, 1.25))), 9)
+    0.25
+    """
+    if one.is_empty() or other.is_empty():
+        return 0.0 if one.is_empty() and other.is_empty() else math.inf
+    pieces = [solid for solid in (one - other, other - one) if not solid.is_empty()]
+    if not pieces:
+        return 0.0
+    points = np.unique(np.concatenate([corners(solid) for solid in pieces]).round(9), axis=0)
+    greatest = max(float(distances(points, mesh_of(solid)).max()) for solid in (one, other))
+    return greatest if greatest > SLIVER else 0.0
+
+
+def distances(points: Floats, mesh: Mesh) -> Floats:
+    """Distance of each point from the nearest triangle of a mesh."""
+    corner, triangle = mesh
+    three = corner[triangle]
+    low, high = three.min(axis=1), three.max(axis=1)
+    found = np.empty(len(points))
+    for start in range(0, len(points), 256):
+        chunk = points[start : start + 256]
+        outside = np.maximum(np.maximum(low[None] - chunk[:, None], chunk[:, None] - high[None]), 0.0)
+        reach = np.sqrt(np.einsum("pti,pti->pt", outside, outside))
+        found[start : start + 256] = nearest(chunk, three, reach)
+    return found
+
+
+def nearest(points: Floats, three: Floats, reach: Floats) -> Floats:
+    """Distance to the nearest triangle, where `reach` says how far each triangle is off at least."""
+    few = min(NEAREST, len(three))
+    order = np.argpartition(reach, few - 1, axis=1)[:, :few]
+    tried = to_triangle(np.repeat(points, few, axis=0), three[order.ravel()])
+    best: Floats = tried.reshape(len(points), few).min(axis=1)
+    point, other = np.nonzero(reach < best[:, None])
+    if len(point):
+        np.minimum.at(best, point, to_triangle(points[point], three[other]))
+    return best
+
+
+def to_triangle(points: Floats, three: Floats) -> Floats:
+    """Distance of each point to the triangle beside it: to its plane when it stands over it, else to an edge."""
+    a, b, c = three[:, 0], three[:, 1], three[:, 2]
+    normal = np.cross(b - a, c - a)
+    area = np.linalg.norm(normal, axis=1)
+    edge = np.minimum(np.minimum(to_edge(points, a, b), to_edge(points, b, c)), to_edge(points, c, a))
+    over: NDArray[np.bool_] = area > 0
+    for start, end in ((a, b), (b, c), (c, a)):
+        over &= np.einsum("ij,ij->i", np.cross(end - start, points - start), normal) >= 0
+    height = np.abs(np.einsum("ij,ij->i", points - a, normal)) / np.where(area > 0, area, 1.0)
+    shortest: Floats = np.where(over, height, edge)
+    return shortest
+
+
+def to_edge(points: Floats, start: Floats, end: Floats) -> Floats:
+    """Distance of each point to the straight line between two corners."""
+    along = end - start
+    length = np.einsum("ij,ij->i", along, along)
+    part = np.einsum("ij,ij->i", points - start, along) / np.where(length > 0, length, 1.0)
+    foot = start + np.clip(part, 0.0, 1.0)[:, None] * along
+    distance: Floats = np.linalg.norm(points - foot, axis=1)
+    return distance
+
+
+def allowed_deviation(card: Card, part: PartPlan) -> float:
+    """How far a part may come out off the drawing's middle sizes for the rounding of what is read, and no more.
+
+    At the mill an axis is set twice from the readout: the preset at the touch and the reading at the cut. Each is
+    rounded to the readout's step s, so each may be off by s/2, together by s; two axes combine to s·√2. (The depth is
+    one axis too, set by the touch and by the depth.) At the lathe one setting of the cross slide, off by half a
+    division, moves the surface by that, or by half of it on a dial that reads the diameter; one setting of the carriage
+    is off by half a division; the two combine as the sides of a right angle. A part made at both has the larger.
+    """
+    largest = 0.0
+    for set_up in part.set_ups:
+        mill, lathe = mill_of(card, set_up.machine), lathe_of(card, set_up.machine)
+        if mill is not None:
+            largest = max(largest, shop_length(card, mill.readout_step) * math.sqrt(2))
+        if lathe is not None:
+            reads_diameter = lathe.cross_slide.reads == "diameter"
+            on_radius = shop_length(card, lathe.cross_slide.division) / (4 if reads_diameter else 2)
+            largest = max(largest, math.hypot(on_radius, shop_length(card, lathe.carriage.division) / 2))
+    return largest + SLIVER

@@ -1,0 +1,102 @@
+"""What holds the work, as solids: vise, parallels, stop, sine bar, chuck or collet. A cutter must meet none of them."""
+
+import math
+from collections.abc import Mapping
+
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.reading import Reader
+from jobcards.dryrun.solids import Solid, box, extent, prism, ring
+from jobcards.planning.card import HoldPlan
+
+Fixtures = Mapping[str, Solid]
+MOST = 1e-6  # two sizes closer than this are the same
+
+VISES = ("vise", "sine bar in vise")
+SPINDLES = ("chuck", "collet")
+
+
+def vise_fixtures(
+    hold: HoldPlan, read: Reader, work: Solid, middle: float | None = None, rises: int = 1
+) -> dict[str, Solid]:
+    """Vise, parallels and stop round the work as it stands on the machine.
+
+    The jaws and parallels stand with their middle at `middle` along the table: by default under the middle of the work.
+    The moving jaw is closed on the work. The stop's finger lies along the fixed jaw, no higher than the jaws. A sine bar
+    rises toward plus x or, with `rises` -1, toward minus.
+    """
+    low, high = extent(work)
+    centre = (low[0] + high[0]) / 2 if middle is None else middle
+
+    def size(name: str) -> float:
+        return read.size(hold.sizes, name)
+
+    half, depth, thick = size("jaw width") / 2, size("jaw depth"), size("jaw thickness")
+    left, right, near = centre - half, centre + half, low[1]
+    solids = {
+        "fixed jaw": box((left, 0.0, 0.0), (right, thick, depth)),
+        "moving jaw": box((left, near - thick, 0.0), (right, near, depth)),
+        "bed": box((left, near - thick, -thick), (right, thick, 0.0)),
+    }
+    if hold.kind == "vise" and "parallel thickness" in hold.sizes:
+        length, thickness = size("parallel length") or 2 * half, size("parallel thickness")
+        solids["parallel"] = pair_of_parallels(length, thickness, size("parallel height"), centre, near)
+    if hold.stop_side:
+        face = low[0] if hold.stop_side < 0 else high[0]
+        thickness, reach = size("stop thickness"), size("stop reach")
+        outer = face + hold.stop_side * thickness
+        solids["stop"] = box((min(face, outer), -reach, 0.0), (max(face, outer), 0.0, min(depth, high[2])))
+    if hold.kind == "sine bar in vise":
+        solids["sine bar"] = sine_bar(hold, read, work, rises)
+    return {name: solid for name, solid in solids.items() if not solid.is_empty()}
+
+
+def pair_of_parallels(length: float, thickness: float, height: float, centre: float, near: float) -> Solid:
+    """Two parallels along the jaws: one at the fixed jaw, one at the moving jaw, whose face is at y = `near`."""
+    left, right = centre - length / 2, centre + length / 2
+    at_fixed = box((left, -thickness, 0.0), (right, 0.0, height))
+    return at_fixed + box((left, near, 0.0), (right, near + thickness, height))
+
+
+def tilt_of(hold: HoldPlan, read: Reader) -> float:
+    """The angle in degrees that the stack under the sine bar really gives, from the stack and the bar as published."""
+    stack, length = read.size(hold.sizes, "stack"), read.size(hold.sizes, "sine bar length")
+    if not 0 < stack < length:
+        raise CannotFollow(f"a stack of {stack:g} gives no angle on a sine bar of {length:g}")
+    return math.degrees(math.asin(stack / length))
+
+
+def seat_height(hold: HoldPlan, read: Reader) -> float:
+    """How high over the bed the work's lowest corner stands: on parallels, or, about, on the sine bar's low end."""
+    return read.size(hold.sizes, "sine bar height" if hold.kind == "sine bar in vise" else "parallel height")
+
+
+def sine_bar(hold: HoldPlan, read: Reader, work: Solid, side: int) -> Solid:
+    """The sine bar under the tilted work; its top is the work's seat.
+
+    The work is set on it, gripped, and the bar may be taken out before cutting; a cutter that would meet it is reported
+    all the same.
+    """
+    low, high = extent(work)
+    tilt = math.radians(tilt_of(hold, read))
+    along, across = (math.cos(tilt), math.sin(tilt)), (-math.sin(tilt), math.cos(tilt))
+    length, height = read.size(hold.sizes, "sine bar length"), read.size(hold.sizes, "sine bar height")
+    centre = (low[0] + high[0]) / 2
+    # The work's underside lies on the bar's top: the corner that stands lowest, at the low end, is on that line.
+    seat = (low[0], low[2]) if side > 0 else (high[0], low[2])
+    run = (centre - seat[0]) * side
+    start, end = run - length / 2, run + length / 2
+    outline = []
+    for distance, drop in ((start, 0.0), (end, 0.0), (end, -height), (start, -height)):
+        x = distance * along[0] + drop * across[0]
+        outline.append((seat[0] + side * x, seat[1] + distance * along[1] + drop * across[1]))
+    return prism(outline, low[1], high[1], "y")
+
+
+def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]:
+    """Chuck jaws or collet as a ring round the work, with its face at z = 0."""
+    low, high = extent(work)
+    held = read.size(hold.sizes, "held diameter") or 2 * high[0]
+    grip = read.size(hold.sizes, "grip") or -low[2]
+    if grip <= MOST:
+        raise CannotFollow(f"the {hold.holder.text} holds nothing of the work")
+    return {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}

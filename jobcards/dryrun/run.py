@@ -1,0 +1,218 @@
+"""The dry run of a card: blank, set-ups and cuts in order, each done as the published numbers say."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from jobcards.dryrun import milling, turning
+from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
+from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
+from jobcards.dryrun.reading import Reader, lathe_of, published
+from jobcards.dryrun.results import Collision, DryRun, PartRun, State
+from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
+from jobcards.dryrun.target import drawn_part
+from jobcards.dryrun.zero import Origins, Standing, find_zero
+from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
+
+TRACE = 1e-9  # a volume too small to be metal
+ROOM = 1.0  # how far above everything a cutter comes from, in heights of the set-up
+
+
+def dry_run(card: Card, shown: Mapping[str, str] | None = None) -> DryRun:
+    """Make every part of a card by its published numbers and compare it with its drawing.
+
+    `shown` is the shown text of every number by its id, as read from numbers.json or a page; by default the card's own.
+    """
+    read = Reader(published(card) if shown is None else shown)
+    return DryRun(tuple(run_part(card, part, read) for part in card.parts))
+
+
+def run_part(card: Card, part: PartPlan, read: Reader) -> PartRun:
+    """Make one part. A fault ends it where it stands, and what has been made by then is compared."""
+    target = drawn_part(part)
+    maker = Maker(card, part, read, blank_of(part, read))
+    try:
+        for set_up in part.set_ups:
+            maker.do(set_up)
+    except CannotFollow as fault:
+        maker.faults.append(str(fault))
+    return PartRun(
+        part.id,
+        tuple(maker.starts),
+        tuple(maker.states),
+        target,
+        maker.work,
+        difference_volume(maker.work, target),
+        largest_deviation(maker.work, target),
+        allowed_deviation(card, part),
+        tuple(maker.collisions),
+        tuple(maker.faults),
+        tuple(maker.skipped),
+    )
+
+
+def blank_of(part: PartPlan, read: Reader) -> Solid:
+    """The piece of stock, lying round the finished part as the card says."""
+    sizes, outside = part.blank.sizes, part.blank.outside
+    length = read(sizes["length"])
+    if part.blank.shape == "round bar":
+        right = part.shape.sizes["length"].value + read.size(outside, "right end")
+        return moved(laid(cylinder(read(sizes["diameter"]), 0.0, length), "x"), x=right - length)
+    left, bottom, back = (-read.size(outside, face) for face in ("left end", "bottom", "back"))
+    return box((left, bottom, back), (left + length, bottom + read(sizes["width"]), back + read(sizes["thickness"])))
+
+
+@dataclass
+class Maker:
+    """One part in the making."""
+
+    card: Card
+    part: PartPlan
+    read: Reader
+    work: Solid
+    origins: Origins = field(default_factory=dict)
+    registered: bool = False
+    starts: list[State] = field(default_factory=list)
+    states: list[State] = field(default_factory=list)
+    collisions: list[Collision] = field(default_factory=list)
+    faults: list[str] = field(default_factory=list)
+    skipped: list[str] = field(default_factory=list)
+
+    def do(self, set_up: SetUpPlan) -> None:
+        """One set-up, of whatever kind."""
+        made_by_hand = [cut for cut in set_up.cuts if cut.kind == "hand"]
+        self.skipped += [cut.id for cut in made_by_hand]
+        if len(made_by_hand) == len(set_up.cuts):
+            return
+        if set_up.kind == "square":
+            self.square(set_up)
+        elif set_up.kind == "mill":
+            self.mill(set_up)
+        elif set_up.kind == "lathe":
+            self.turn(set_up)
+        else:
+            raise CannotFollow(f"{set_up.id}: the dry run knows no set-up of the kind “{set_up.kind}”")
+
+    def square(self, set_up: SetUpPlan) -> None:
+        """Every face of a block, each with its own hold; afterwards sizes count from its left end, bottom and back."""
+        for cut in set_up.cuts:
+            hold = cut.hold or set_up.hold
+            if hold is None:
+                raise CannotFollow(f"the card does not tell how the work is held for {cut.id}")
+            placement, fixtures = self.clamp(set_up, hold, cut)
+            side = round(float(placement.outward(cut.face)[0])) if cut.kind == "end" else 0
+            at_mill = milling.AtMill(
+                placement.on_machine(self.work), {}, self.read, top_of(fixtures, self.work, placement), side
+            )
+            self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
+        low, _ = extent(self.work)
+        self.work = moved(self.work, *(-place for place in low))
+
+    def mill(self, set_up: SetUpPlan) -> None:
+        """A milled set-up: hold, find zero, cut."""
+        if set_up.hold is None:
+            raise CannotFollow(f"the card does not tell how the work is held in {set_up.id}")
+        placement, fixtures = self.clamp(set_up, set_up.hold)
+        standing = Standing(placement.on_machine(self.work), placement)
+        self.origins = find_zero(set_up.zero, standing, self.card, self.read, self.origins)
+        for cut in machine_cuts(set_up):
+            on_machine = placement.on_machine(self.work)
+            at_mill = milling.AtMill(on_machine, self.origins, self.read, top_of(fixtures, self.work, placement))
+            self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
+
+    def clamp(
+        self, set_up: SetUpPlan, hold: HoldPlan, cut: Cut | None = None
+    ) -> tuple[Placement, dict[str, Solid]]:
+        """The work in the vise as the hold says, and what is round it. An end to be cut stands out beside it."""
+        if hold.kind not in VISES:
+            raise CannotFollow(f"{set_up.id}: work in “{hold.kind}” cannot be dry-run at the mill")
+        turn = turn_of(hold.up, hold.fixed_jaw)
+        if hold.stop and hold.stop_side and (turn @ np.array(OUTWARD[hold.stop]))[0] != hold.stop_side:
+            side = "right" if hold.stop_side > 0 else "left"
+            self.faults.append(f"{set_up.id}: the stop stands on the {side}; the {hold.stop} does not look that way")
+        if hold.kind == "sine bar in vise":
+            turn = tilted(turn, tilt_of(hold, self.read), hold.high_end)
+        placement = seated(self.work, turn, hold.stop_side, seat_height(hold, self.read))
+        middle = None if cut is None or cut.kind != "end" else self.jaws_beside(cut, hold, placement)
+        rises = -1 if hold.high_end and placement.outward(hold.high_end)[0] < 0 else 1
+        fixtures = vise_fixtures(hold, self.read, placement.on_machine(self.work), middle, rises)
+        self.begin(set_up, placement, fixtures)
+        return placement, fixtures
+
+    def jaws_beside(self, cut: Cut, hold: HoldPlan, placement: Placement) -> float:
+        """The middle of the jaws along the table when an end stands out beside them by the published overhang."""
+        low, high = extent(placement.on_machine(self.work))
+        side = float(placement.outward(cut.face)[0])
+        back = self.read.size(cut.sizes, "overhang") + self.read.size(hold.sizes, "jaw width") / 2
+        return high[0] - back if side > 0 else low[0] + back
+
+    def turn(self, set_up: SetUpPlan) -> None:
+        """A set-up at the lathe: chuck, touch the bar, cut."""
+        lathe = lathe_of(self.card, set_up.machine)
+        if lathe is None or set_up.hold is None:
+            raise CannotFollow(f"{set_up.id} has no lathe of the shop, or does not tell how the work is held")
+        placement = turning.chucked(self.work, set_up.hold, self.read)
+        fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work))
+        self.begin(set_up, placement, fixtures)
+        touched = turning.touch_bar(set_up.zero, placement.on_machine(self.work), self.card, lathe, self.read)
+        for cut in machine_cuts(set_up):
+            strokes = turning.strokes_of(cut, touched.now(placement.on_machine(self.work)))
+            self.cut(set_up, cut, placement, fixtures, [s.sweep for s in strokes], [s.gone for s in strokes])
+            if cut.kind == "turn face" and not self.registered:
+                placement = self.register(set_up.hold.out, placement)
+
+    def register(self, out: str, placement: Placement) -> Placement:
+        """After the first facing the faced end is where the drawing has it: lengths count from there."""
+        self.registered = True
+        low, high = extent(self.work)
+        at_plus = OUTWARD[out][0] > 0
+        wanted = self.part.shape.sizes["length"].value if at_plus else 0.0
+        shift = np.array([wanted - (high if at_plus else low)[0], 0.0, 0.0])
+        self.work = moved(self.work, *shift)
+        return placement.moved(-(placement.turn @ shift))
+
+    def begin(self, set_up: SetUpPlan, placement: Placement, fixtures: Mapping[str, Solid]) -> None:
+        """Keep the state before the first cut."""
+        if not any(state.set_up_id == set_up.id for state in self.starts):
+            self.starts.append(State(set_up.id, "", self.work, placement, fixtures))
+
+    def cut(
+        self,
+        set_up: SetUpPlan,
+        cut: Cut,
+        placement: Placement,
+        fixtures: Mapping[str, Solid],
+        sweeps: Iterable[Solid],
+        gone: Iterable[Solid] | None = None,
+    ) -> None:
+        """Take a cut from the work, note what the cutter met, and keep the state after it."""
+        sweep = together(sweeps)
+        removed = sweep if gone is None else together(gone)
+        for name, fixture in fixtures.items():
+            shared = sweep ^ fixture
+            if shared.volume() > TRACE:
+                low, high = extent(shared)
+                x, y, z = ((a + b) / 2 for a, b in zip(low, high, strict=True))
+                cutter = cut.cutter.name.text if cut.cutter is not None else "cutter"
+                self.collisions.append(Collision(set_up.id, cut.id, cutter, name, float(shared.volume()), (x, y, z)))
+        before = float(self.work.volume())
+        self.work = self.work - placement.on_part(removed)
+        if before - float(self.work.volume()) <= TRACE:
+            self.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
+        if self.work.is_empty():
+            raise CannotFollow(f"nothing is left of the work after {cut.id}")
+        self.states.append(State(set_up.id, cut.id, self.work, placement, fixtures))
+
+
+def machine_cuts(set_up: SetUpPlan) -> list[Cut]:
+    """The cuts of a set-up that a machine makes."""
+    return [cut for cut in set_up.cuts if cut.kind != "hand"]
+
+
+def top_of(fixtures: Mapping[str, Solid], work: Solid, placement: Placement) -> float:
+    """A height clear of work and fixtures, from which the cutter comes down."""
+    highest = max(extent(solid)[1][2] for solid in (*fixtures.values(), placement.on_machine(work)))
+    return highest * (1.0 + ROOM)

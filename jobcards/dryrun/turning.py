@@ -1,0 +1,141 @@
+"""What the tool takes at the lathe: z is the spindle's axis, the chuck's or collet's face is z = 0, the work is plus.
+
+The dial of the cross slide reads nothing, or its preset, where the tool touched the bar's outside as it really is. What
+a mark of the dial moves is the shop's affair: a dial that reads the diameter takes the diameter down by what it reads,
+one that reads the infeed by twice that. Lengths count from the end as it stands: the faced one once it is faced.
+The tool's nose is taken as sharp: the small fillet it leaves in a corner is not reckoned.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from jobcards.definition.shop import Lathe
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.orient import Placement, on_spindle
+from jobcards.dryrun.reading import Reader, true_tip
+from jobcards.dryrun.solids import Solid, corners, cylinder, extent, ring
+from jobcards.dryrun.target import chamfer
+from jobcards.planning.card import Card, Cut, HoldPlan, Touch
+
+SEATED = 0.02  # a shoulder is what stands out by more than a fiftieth of the diameter held
+
+
+@dataclass(frozen=True)
+class AtLathe:
+    """The work as it stands, the bar's radius at the touch, the dial's preset there, and what a dial mark moves in."""
+
+    work: Solid
+    read: Reader
+    touched_radius: float
+    preset: float
+    infeed_of_dial: float
+
+    @property
+    def end(self) -> float:
+        """Where the end that stands out is now."""
+        return extent(self.work)[1][2]
+
+    @property
+    def outer(self) -> float:
+        """A diameter well outside the work."""
+        return 4 * self.touched_radius
+
+    def now(self, work: Solid) -> "AtLathe":
+        """The same, with the work as it is by now."""
+        return replace(self, work=work)
+
+    def radius(self, dial: float) -> float:
+        """The radius the tool cuts at a dial setting."""
+        return self.touched_radius - (dial - self.preset) * self.infeed_of_dial
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """What the tool sweeps, and all that leaves the work by it."""
+
+    sweep: Solid
+    gone: Solid
+
+
+def touch_bar(touches: Sequence[Touch], work: Solid, card: Card, lathe: Lathe, read: Reader) -> AtLathe:
+    """The lathe after the touches of a set-up."""
+    radius, preset = extent(work)[1][0], 0.0
+    for touch in touches:
+        if touch.kind == "bar":
+            preset = read(touch.preset)
+            radius += true_tip(card, touch.finder, 0.0)
+        elif touch.kind != "end":
+            raise CannotFollow(f"a touch of the kind “{touch.kind}” is not one for the lathe")
+    return AtLathe(work, read, radius, preset, 0.5 if lathe.cross_slide.reads == "diameter" else 1.0)
+
+
+def chucked(work: Solid, hold: HoldPlan, read: Reader) -> Placement:
+    """The work in chuck or collet: seated by its shoulder where one lies before the collet, else by stick-out."""
+    placed = on_spindle(work, hold.out, 0.0)
+    held = read.size(hold.sizes, "held diameter")
+    if hold.kind == "collet" and held > 0:
+        points = corners(placed.on_machine(work))
+        wider = points[(points[:, :2] ** 2).sum(axis=1) > (held / 2 * (1 + SEATED)) ** 2]
+        if len(wider):
+            return on_spindle(work, hold.out, -float(wider[:, 2].min()))
+    if "stick-out" not in hold.sizes:
+        raise CannotFollow("the card does not tell how far the work stands out")
+    return on_spindle(work, hold.out, read(hold.sizes["stick-out"]))
+
+
+def turn(cut: Cut, lathe: AtLathe) -> list[Stroke]:
+    """A diameter turned down from the end, a position a pass."""
+    strokes = []
+    for position in cut.positions:
+        if position.x is None or position.z is None:
+            raise CannotFollow(f"the card gives {cut.id} no dial setting or no length")
+        radius = lathe.radius(lathe.read(position.x))
+        if radius <= 0:
+            raise CannotFollow(f"{cut.id}: the dial setting goes past the centre")
+        solid = ring(2 * radius, lathe.outer, lathe.end - lathe.read(position.z), lathe.end + radius)
+        strokes.append(Stroke(solid, solid))
+    return strokes
+
+
+def turn_face(cut: Cut, lathe: AtLathe) -> list[Stroke]:
+    """An end faced: so far in from where it stands, or down to a size left in front of the seat."""
+    if "leave" in cut.sizes:
+        level = lathe.read(cut.sizes["leave"])
+    elif cut.positions and cut.positions[-1].z is not None:
+        level = lathe.end - lathe.read(cut.positions[-1].z)
+    else:
+        raise CannotFollow(f"the card does not tell how much to face in {cut.id}")
+    solid = cylinder(lathe.outer, level, max(lathe.end, level) + lathe.touched_radius)
+    return [Stroke(solid, solid)]
+
+
+def turn_chamfer(cut: Cut, lathe: AtLathe) -> list[Stroke]:
+    """The corner of the end taken off at 45°."""
+    solid = chamfer(lathe.work, lathe.read(cut.sizes["size"]), 1, lathe.touched_radius)
+    return [Stroke(solid, solid)]
+
+
+def part_off(cut: Cut, lathe: AtLathe) -> list[Stroke]:
+    """The work cut off the bar; the tool's edge toward the part stands at z, the rest stays in the chuck."""
+    if not cut.positions or cut.positions[-1].z is None:
+        raise CannotFollow(f"the card does not tell where to part off in {cut.id}")
+    edge = lathe.end - lathe.read(cut.positions[-1].z)
+    low = extent(lathe.work)[0][2]
+    kerf = cylinder(lathe.outer, edge - lathe.read(cut.sizes["width"]), edge)
+    return [Stroke(kerf, cylinder(lathe.outer, min(low, edge) - 1.0, edge))]
+
+
+STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {
+    "turn": turn,
+    "turn face": turn_face,
+    "turn chamfer": turn_chamfer,
+    "part off": part_off,
+}
+
+
+def strokes_of(cut: Cut, lathe: AtLathe) -> list[Stroke]:
+    """What a cut takes. Raises CannotFollow for a cut that no lathe makes."""
+    if cut.kind not in STROKES:
+        raise CannotFollow(f"a cut of the kind “{cut.kind}” is not one for the lathe")
+    return STROKES[cut.kind](cut, lathe)
+
