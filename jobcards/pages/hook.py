@@ -32,7 +32,7 @@ def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
     from jobcards.pages import site_files
 
     try:
-        for page in site_files():
+        for page in site_files(config.site_url or ""):
             if page.path.endswith(".md") and ("```" in page.content or "~~~" in page.content):
                 raise PluginError(f"{page.path}: a page made from a definition may hold no ``` and no ~~~")
             if wanted(page.path):

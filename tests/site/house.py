@@ -12,7 +12,7 @@ from collections import namedtuple
 SiteFile = namedtuple("SiteFile", "path content")
 
 
-def site_files():
+def site_files(site_url=""):
     yield SiteFile("jobs/index.md", "# Job cards\\n\\n[One](one/index.md) [Two](two/index.md)\\n")
     for slug in ("one", "two"):
         yield SiteFile(f"jobs/{slug}/index.md", f"# Job {slug}\\n\\n[wall](wall/index.md) WORDS\\n")

@@ -1,0 +1,99 @@
+"""The pages of formulas: one a topic, made from the registered functions themselves."""
+
+import ast
+import inspect
+from collections.abc import Sequence
+from doctest import DocTestParser, Example
+
+from jobcards.pages.html import Html, element, heading, join, link, page, table
+from jobcards.trade import every_formula
+from jobcards.trade.formula import FORMULAS, Formula
+
+UNIT_WORDS = {"1": "", "length": "length", "deg": "degrees"}
+MINUS = "−"
+
+
+def topics() -> dict[str, list[Formula]]:
+    """The formulas by topic, both in alphabetical order of the topic and as written within it."""
+    every_formula()
+    sorted_topics = sorted({entry.topic for entry in FORMULAS.values()})
+    return {topic: [entry for entry in FORMULAS.values() if entry.topic == topic] for topic in sorted_topics}
+
+
+def spoken(topic: str) -> str:
+    """A topic as it is said.
+
+    >>> spoken("partial_bores")
+    'Partial bores'
+    """
+    return topic.replace("_", " ").capitalize()
+
+
+def place(topic: str) -> str:
+    """The folder of a topic's page."""
+    return topic.replace("_", "-")
+
+
+def topic_page(topic: str, entries: Sequence[Formula]) -> str:
+    """The page of one topic."""
+    blocks = [heading(1, spoken(topic))]
+    for entry in entries:
+        blocks += [heading(2, entry.title), formula_block(entry)]
+    return page(blocks)
+
+
+def formula_block(entry: Formula) -> Html:
+    """One formula: the sentence, the formula, its symbols, an example and where it comes from."""
+    symbols = [
+        (element("b", q.name.replace("_", " ")), UNIT_WORDS.get(q.unit, q.unit), q.meaning) for q in entry.parameters
+    ]
+    symbols.append((element("b", "result"), UNIT_WORDS.get(entry.result.unit, entry.result.unit), entry.result.meaning))
+    shown = worked_examples(entry)
+    example = element("p", element("b", "Example: "), join(shown, "; ")) if shown else Html("")
+    return element(
+        "div",
+        element("p", entry.summary),
+        element("p", entry.text.replace("_", " "), class_="formula-text"),
+        table(("Symbol", "Unit", "Meaning"), symbols, class_="symbols"),
+        example,
+        element("p", element("b", "Source: "), str(entry.source), class_="source"),
+        element("p", "In a job definition: ", element("b", entry.function.__name__), class_="call-name"),
+        class_="formula",
+    )
+
+
+def worked_examples(entry: Formula) -> list[str]:
+    """The examples of the docstring that call the formula and give a number, as a sentence each."""
+    examples = DocTestParser().get_examples(inspect.getdoc(entry.function) or "")
+    return [told for each in examples if (told := example_text(entry, each))]
+
+
+def example_text(entry: Formula, example: Example) -> str:
+    """An example in words, as `edge 0, tip 0.2, side −1: gives −0.1`; nothing for one that is no plain call."""
+    calls = [node for node in ast.walk(ast.parse(example.source)) if is_call_of(node, entry.function.__name__)]
+    try:
+        result = float(example.want)
+    except ValueError:
+        return ""
+    if len(calls) != 1 or not isinstance(calls[0], ast.Call):
+        return ""
+    names = [q.name for q in entry.parameters]
+    given = [*zip(names, calls[0].args, strict=False), *((str(k.arg), k.value) for k in calls[0].keywords)]
+    told = ", ".join(f"{name.replace('_', ' ')} {ast.unparse(value)}" for name, value in given)
+    return f"{told} gives {result:g}".replace("-", MINUS)
+
+
+def is_call_of(node: ast.AST, name: str) -> bool:
+    """Is this a call of that function?"""
+    return isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == name
+
+
+def index() -> str:
+    """The list of topics, for the page that a person wrote."""
+    items = (
+        element(
+            "li", link(f"{place(topic)}/index.html", spoken(topic)), ": ", ", ".join(entry.title for entry in entries)
+        )
+        for topic, entries in topics().items()
+    )
+    return element("ul", *items, class_="index")

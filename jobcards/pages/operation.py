@@ -1,0 +1,105 @@
+"""One operation: the numbers first and large, then where to go, then the steps, the reason and the check."""
+
+from collections.abc import Mapping
+
+from jobcards.pages.html import Html, element, join, table
+from jobcards.pages.pictures import Pictures, figure
+from jobcards.pages.writing import Writer, tick
+from jobcards.planning.card import Cut, Position, SetUpPlan
+from jobcards.planning.number import Number
+
+# Rates that are set at the machine. The others ("wanted speed", "cutting speed") stand in the working of the numbers.
+SET_AT_THE_MACHINE = {"speed": "spindle", "feed": "feed", "passes": "passes", "pass depth": "each pass", "time": "time"}
+LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
+
+
+def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -> Html:
+    """The block of one operation."""
+    key = f"{set_up.id}.{cut.id}"
+    return element(
+        "section",
+        element("h3", tick(key), " ", writer.line(cut.title)),
+        tool(writer, cut),
+        figures(writer, numbers_to_set(cut)),
+        own_hold(writer, cut),
+        readings(writer, set_up, cut),
+        writer.sentences(cut.steps, "steps", "ol"),
+        writer.labelled("Caution:", cut.caution, "caution one-line"),
+        writer.labelled("Why:", cut.why, "why"),
+        writer.labelled("Check:", cut.check, "check"),
+        figure(pictures.after.get((set_up.id, cut.id), ""), "part-after", "After this operation"),
+        class_="operation",
+    )
+
+
+def tool(writer: Writer, cut: Cut) -> Html:
+    """The cutter."""
+    if cut.cutter is None:
+        return Html("")
+    rough = " Leaves metal for a later cut." if cut.rough else ""
+    return element("p", "With ", element("b", writer.authored(cut.cutter.name)), ".", rough, class_="tool")
+
+
+def numbers_to_set(cut: Cut) -> Mapping[str, Number]:
+    """What is dialled in for a cut, under the name it goes by at the machine."""
+    rates = {label: cut.rates[name] for name, label in SET_AT_THE_MACHINE.items() if name in cut.rates}
+    return {**cut.sizes, **rates}
+
+
+def figures(writer: Writer, numbers: Mapping[str, Number]) -> Html:
+    """Numbers with their names, the number large; nothing when there are none."""
+    if not numbers:
+        return Html("")
+    boxes = (
+        element("div", element("dt", name), element("dd", writer.large(number, unit=True)))
+        for name, number in numbers.items()
+    )
+    return element("dl", *boxes, class_="figures")
+
+
+def own_hold(writer: Writer, cut: Cut) -> Html:
+    """How the work is held where this operation has a hold of its own."""
+    if cut.hold is None:
+        return Html("")
+    return element(
+        "div", element("p", element("b", "Hold:")), writer.sentences(cut.hold.instructions, "hold-steps", "ol")
+    )
+
+
+def readings(writer: Writer, set_up: SetUpPlan, cut: Cut) -> Html:
+    """Where to go: one row a position, each with a box to tick; nothing when there are no positions."""
+    axes = axes_of(cut.positions)
+    if not axes:
+        return Html("")
+    unit = unit_of(cut)
+    heads = ["", *(axis_name(set_up, axis, unit) for axis in axes), "Done"]
+    rows = (
+        (
+            writer.line(position.label),
+            *(writer.large(getattr(position, axis)) for axis in axes),
+            tick(f"{set_up.id}.{cut.id}.{place}"),
+        )
+        for place, position in enumerate(cut.positions)
+    )
+    return table(heads, rows, class_="readings stack")
+
+
+def axes_of(positions: tuple[Position, ...]) -> list[str]:
+    """The axes that any position has a reading for."""
+    return [axis for axis in "xyz" if any(getattr(position, axis) is not None for position in positions)]
+
+
+def unit_of(cut: Cut) -> str:
+    """The unit of the readings."""
+    return next(number.unit for position in cut.positions for number in (position.x, position.y, position.z) if number)
+
+
+def axis_name(set_up: SetUpPlan, axis: str, unit: str) -> str:
+    """How the axis is called at this machine, with the unit of its readings."""
+    name = LATHE_AXES.get(axis, axis) if set_up.kind == "lathe" else axis
+    return f"{name} ({unit})"
+
+
+def short(writer: Writer, numbers: Mapping[str, Number]) -> Html:
+    """Numbers on one line, each after its name."""
+    return join([join([f"{name} ", element("b", writer.number(number))]) for name, number in numbers.items()], " · ")

@@ -1,0 +1,53 @@
+"""The inspection record: a sheet to write the measured sizes on."""
+
+from jobcards.pages import html, qr
+from jobcards.pages.html import Html, element, heading
+from jobcards.pages.wall import QUIET, marks_line
+from jobcards.pages.writing import Writer, furniture
+from jobcards.planning.card import Card, InspectionRow
+
+HEADS = ("Part", "Measure", "Aim", "Least", "Most", "With", "Measured", "Good?")
+
+
+def record_page(card: Card, site_url: str = "") -> str:
+    """The finished page."""
+    writer = Writer()
+    fields = element(
+        "div", *(blank(name) for name in ("Name", "Date", "Temperature", "Piece or batch")), class_="record-fields"
+    )
+    marks = element("th", "Inspection record ", furniture(qr.marks(card)), colspan=str(len(HEADS)))
+    names = element("tr", *(element("th", name, scope="col") for name in HEADS))
+    head = element("thead", element("tr", marks, class_="record-marks"), names)
+    rows = (measured_row(writer, each) for each in card.inspection)
+    sheet = element("table", head, element("tbody", *rows), class_="record-table")
+    told = element(
+        "p", "Measure at one temperature, clean and free of burrs. Write what you read, not what you expect."
+    )
+    return QUIET + html.page(
+        [
+            heading(1, "Inspection record: ", writer.authored(card.title)),
+            marks_line(card, site_url, "record/index.html"),
+            element(
+                "div", told, fields, sheet, class_="record", data_card=card.slug, data_fingerprint=card.fingerprint
+            ),
+        ]
+    )
+
+
+def blank(name: str) -> Html:
+    """A field to write in."""
+    return element("div", element("span", name), class_="record-field")
+
+
+def measured_row(writer: Writer, row: InspectionRow) -> Html:
+    """One size with room for the measured value."""
+    cells = (
+        writer.authored(row.part),
+        writer.line(row.what),
+        element("b", writer.number(row.aim)),
+        writer.number(row.lower),
+        writer.number(row.upper),
+        writer.authored(row.instrument) if row.instrument else Html(""),
+    )
+    boxes = (element("td", class_="to-write"), element("td", class_="to-write narrow"))
+    return element("tr", *(element("td", cell) for cell in cells), *boxes)

@@ -1,0 +1,55 @@
+"""The outcome of the dry run as published numbers."""
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from jobcards.planning.card import Card
+from jobcards.planning.number import Number, Show
+from jobcards.source import GEOMETRY
+
+if TYPE_CHECKING:  # the solids are not needed to write about them
+    from jobcards.dryrun import DryRun, PartRun
+
+# The solids are worked in double precision but cut as many flats: finer digits differ from machine to machine.
+PLACES = {"in": 4, "mm": 3}
+METHOD = "virtual blank, cut with the published numbers, held against the drawing"
+
+
+@dataclass(frozen=True)
+class Rehearsal:
+    """How far one part's dry run came off the drawing."""
+
+    part_id: str
+    deviation: Number
+    allowed: Number
+    difference: Number
+    passed: bool
+    skipped: tuple[str, ...]
+
+
+def rehearsals(card: Card, run: "DryRun") -> tuple[Rehearsal, ...]:
+    """The outcome for each part, in the order of the card."""
+    return tuple(rehearsal(card, part) for part in run.parts)
+
+
+def rehearsal(card: Card, part: "PartRun") -> Rehearsal:
+    """The outcome for one part."""
+    volume = f"{card.unit}³"
+    return Rehearsal(
+        part.part_id,
+        outcome(part, "deviation", part.largest_deviation, card.unit, "largest distance from the drawing"),
+        outcome(part, "allowed", part.allowed_deviation, card.unit, "what the steps of readout and dials allow"),
+        outcome(part, "difference", part.difference_volume, volume, "volume by which it differs from the drawing"),
+        part.largest_deviation <= part.allowed_deviation and not part.collisions,
+        tuple(part.skipped),
+    )
+
+
+def outcome(part: "PartRun", what: str, value: float, unit: str, label: str) -> Number:
+    """One outcome, rounded to what means something."""
+    places = PLACES.get(unit, 4)
+    rounded = round(value, places) + 0.0
+    shown = Show(places=places).text(rounded, unit)
+    return Number(
+        f"dry-run.{part.part_id}.{what}", rounded, unit, shown, f"dry run: {label}", METHOD, (), str(GEOMETRY)
+    )

@@ -1,0 +1,74 @@
+"""The working of every number, and the revisions: the end of a card."""
+
+from collections.abc import Mapping, Sequence
+
+from jobcards.pages.html import Html, element, escape, heading, identity, join, link, table
+from jobcards.pages.writing import Writer
+from jobcards.planning.card import Card
+from jobcards.planning.number import Number
+from jobcards.planning.words import unit_text
+
+
+def working_sheet(writer: Writer, numbers: Sequence[Number]) -> list[Html]:
+    """Every number of the card: what it is, how it was worked out, from what, and where that comes from."""
+    by_id = {number.id: number for number in numbers}
+    heads = ("Number", "What it is", "Formula", "From", "Source")
+    head = element("thead", element("tr", *(element("th", each, scope="col") for each in heads)))
+    rows = (working_row(writer, number, by_id) for number in numbers)
+    sheet = element("table", head, element("tbody", *rows), class_="working", data_working="")
+    told = element("p", "Tap a number anywhere on the card to see its line of this sheet.", class_="screen-only")
+    summary = element("summary", "All numbers, with formula, inputs and source")
+    return [
+        heading(2, "Working of every number"),
+        element("div", told, element("details", summary, sheet, class_="working-sheet"), data_search_exclude=""),
+    ]
+
+
+def working_row(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
+    """The line of one number. Its id is that of the number with `w-` before it."""
+    cells = (
+        join([element("span", writer.number(number), class_="working-number"), spread(number)]),
+        element("span", number.label, data_authored="label"),
+        element("span", number.formula, data_formula=""),
+        inputs(writer, number, by_id),
+        element("span", number.source, data_source=""),
+    )
+    return element("tr", *(element("td", cell) for cell in cells), id=f"w-{identity(number.id)}")
+
+
+def spread(number: Number) -> Html:
+    """The tolerance a size carries on the drawing."""
+    if number.tolerance is None:
+        return Html("")
+    low, high = number.tolerance
+    return element("small", f" {low:+.4f}/{high:+.4f}".replace("-", "−"), data_authored="drawing")
+
+
+def inputs(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
+    """What went in, each with a way to its own line."""
+    return join(
+        element("span", link(f"#w-{identity(name)}", written_input(writer, by_id[name])), class_="input")
+        for name in number.inputs
+        if name in by_id
+    )
+
+
+def written_input(writer: Writer, number: Number) -> Html:
+    """An input: its name, then the number."""
+    return join(
+        [
+            element("span", number.label, data_authored="label"),
+            " ",
+            writer.number(number, unit=False),
+            escape(unit_text(number.unit)),
+        ]
+    )
+
+
+def revisions(writer: Writer, card: Card) -> list[Html]:
+    """The issues, newest first."""
+    rows = [
+        (writer.authored(letter), writer.authored(date), writer.line(change))
+        for letter, date, change in reversed(card.revisions)
+    ]
+    return [heading(2, "Revisions"), table(("Letter", "Date", "What changed"), rows, class_="revisions")]

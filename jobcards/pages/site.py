@@ -1,0 +1,71 @@
+"""All files that are made for the site: the pages of every job, the index of cards, the formulas, the tables."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from jobcards.definition import job_paths
+from jobcards.pages import formulas, tables
+from jobcards.pages.card import card_page
+from jobcards.pages.html import element, heading, join, link, page, table
+from jobcards.pages.numbers import as_json
+from jobcards.pages.record import record_page
+from jobcards.pages.wall import wall_page
+from jobcards.pages.worked import Worked, work_out
+from jobcards.pages.writing import Writer, furniture
+
+
+@dataclass(frozen=True)
+class SiteFile:
+    """A file of the site: its path below the site's root (a page ends in .md) and what is in it."""
+
+    path: str
+    content: str | bytes
+
+
+def site_files(site_url: str = "", only: str = "") -> Iterator[SiteFile]:
+    """Every file that is made. `only` leaves out all jobs but the one. Raises ProblemsFound."""
+    worked = [work_out(path) for path in job_paths() if only in ("", path.stem)]
+    for each in worked:
+        yield from job_files(each, site_url)
+    yield SiteFile("jobs/index.md", index_page(worked))
+    for topic, entries in formulas.topics().items():
+        yield SiteFile(f"formulas/{formulas.place(topic)}/index.md", formulas.topic_page(topic, entries))
+    for name in tables.names():
+        yield SiteFile(f"tables/{tables.place(name)}/index.md", tables.table_page(name))
+
+
+def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
+    """The files of one job."""
+    card = worked.card
+    folder = f"jobs/{card.slug}"
+    yield SiteFile(f"{folder}/index.md", card_page(card, worked.rehearsals, worked.pictures))
+    yield SiteFile(f"{folder}/wall/index.md", wall_page(card, site_url))
+    yield SiteFile(f"{folder}/record/index.md", record_page(card, site_url))
+    yield SiteFile(f"{folder}/numbers.json", as_json(worked.numbers))
+    yield SiteFile(f"{folder}/job.yml", worked.definition)
+
+
+def index_page(worked: Iterable[Worked]) -> str:
+    """The list of all cards."""
+    rows = [index_row(each) for each in worked]
+    heads = ("Card", "Level", "Machines", "Time", "Issue", "Sheets")
+    return page([heading(1, "Job cards"), table(heads, rows, class_="card-index stack")])
+
+
+def index_row(worked: Worked) -> list[str]:
+    """One card in the list. Its numbers have their working on the card itself, so here they are plain text."""
+    card, writer = worked.card, Writer()
+    machines = dict.fromkeys(set_up.machine.text for set_up in card.set_ups)
+    return [
+        join(
+            [
+                link(f"{card.slug}/index.html", element("b", writer.authored(card.title))),
+                element("div", writer.line(card.summary)),
+            ]
+        ),
+        writer.authored(card.level),
+        ", ".join(machines),
+        f"about {card.time.shown} {card.time.unit}",
+        join([writer.authored(card.revisions[-1][0]), " ", furniture(card.fingerprint)]),
+        join([link(f"{card.slug}/wall/index.html", "Wall"), " ", link(f"{card.slug}/record/index.html", "Record")]),
+    ]

@@ -1,0 +1,129 @@
+"""Arranging the blocks of a wall sheet so that they fill one page of A4 or Letter and never more.
+
+Heights are estimated from the number of characters, a little on the high side; a test prints the sheets and looks.
+"""
+
+import math
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from jobcards.pages.html import Html, element, join, plain
+
+# What both papers hold inside their margins, less the head of the sheet, in mm.
+WIDTH = 190.0
+HEIGHT = 230.0
+GAP = 4.0  # between columns
+POINT = 25.4 / 72
+DATA = re.compile(r"<data\b[^>]*>(.*?)</data>")
+FIGURE = re.compile(r'class="figure"')
+
+
+@dataclass(frozen=True)
+class Size:
+    """A way to set the sheet: its columns and type sizes in points. The style sheet has the same under `wall-NAME`."""
+
+    name: str
+    columns: int
+    text: float
+    figure: float
+
+
+SIZES = (
+    Size("large", 2, 10.0, 13.0),
+    Size("roomy", 2, 9.0, 12.0),
+    Size("close", 3, 8.5, 11.5),
+    Size("tight", 3, 8.0, 11.0),
+)
+LEADING = 1.2
+TEXT_WIDTH = 0.53  # of a character of text, in its type size
+FIGURE_WIDTH = 0.62
+BLOCK_FRAME = 3.6  # lines around a block and the space below it, mm
+TICK = 5.5  # mm
+
+
+@dataclass(frozen=True)
+class Block:
+    """One framed block: the lines in it."""
+
+    class_: str
+    lines: tuple[Html, ...]
+
+    @property
+    def html(self) -> Html:
+        """The block as it stands on the page."""
+        return element("section", join(self.lines), class_=f"wall-block {self.class_}")
+
+    def height(self, size: Size) -> float:
+        """Estimated height in mm when set in this size."""
+        column = (WIDTH - GAP * (size.columns - 1)) / size.columns - 4.0
+        return BLOCK_FRAME + sum(line_height(line, size, column) for line in self.lines)
+
+
+def line_height(line: Html, size: Size, column: float) -> float:
+    """Estimated height of one line of a block, which may run over, in mm."""
+    figures = sum(len(plain(Html(shown))) for shown in DATA.findall(line)) if FIGURE.search(line) else 0
+    letters = len(plain(line)) - figures
+    width = (letters * TEXT_WIDTH * size.text + figures * FIGURE_WIDTH * size.figure) * POINT
+    tall = size.figure if figures or "wall-title" in line else size.text
+    if "wall-title" in line:
+        width = width * 1.15 + TICK
+    return math.ceil(width / (column * 0.94)) * tall * LEADING * POINT + 0.4
+
+
+@dataclass(frozen=True)
+class Layout:
+    """The chosen size and the blocks of each column, in the order of the card."""
+
+    name: str
+    columns: tuple[tuple[Block, ...], ...]
+    fits: bool
+
+
+def arrange(blocks: Sequence[Block]) -> Layout:
+    """The largest size in which all blocks fit; the smallest one when none does."""
+    for size in SIZES:
+        columns = fill(blocks, size)
+        fits = all(sum(block.height(size) for block in column) <= HEIGHT for column in columns)
+        if fits:
+            break
+    return Layout(size.name, columns, fits)
+
+
+def fill(blocks: Sequence[Block], size: Size) -> tuple[tuple[Block, ...], ...]:
+    """The blocks in columns, so that the tallest column is as low as can be."""
+    heights = [block.height(size) for block in blocks]
+    limit = lowest_limit(heights, size.columns)
+    columns: list[list[Block]] = [[]]
+    used = 0.0
+    for block, height in zip(blocks, heights, strict=True):
+        if columns[-1] and used + height > limit + 1e-9:
+            columns.append([])
+            used = 0.0
+        columns[-1].append(block)
+        used += height
+    return tuple(tuple(column) for column in columns)
+
+
+def lowest_limit(heights: Sequence[float], columns: int) -> float:
+    """The lowest column height at which the blocks, in order, take no more than so many columns.
+
+    >>> lowest_limit([3, 1, 2, 2], 2)
+    4
+    """
+    runs = sorted({sum(heights[i:j]) for i in range(len(heights)) for j in range(i + 1, len(heights) + 1)})
+    return next((limit for limit in runs if columns_needed(heights, limit) <= columns), sum(heights))
+
+
+def columns_needed(heights: Sequence[float], limit: float) -> int:
+    """How many columns of this height the blocks take, in order; more than there can be when one block is taller."""
+    if not heights:
+        return 1
+    if max(heights) > limit + 1e-9:
+        return len(heights) + 1
+    count, used = 1, 0.0
+    for height in heights:
+        if used + height > limit + 1e-9:
+            count, used = count + 1, 0.0
+        used += height
+    return count
