@@ -103,10 +103,10 @@ def compound_infeed(depth: float, compound_angle: float) -> float:
 
 @formula(
     title="Depth reached after a pass",
-    text="pass_depth = depth * sqrt(number / passes)",
+    text="infeed_after_pass = depth * sqrt(number / passes)",
     source=COMMON,
 )
-def pass_depth(depth: float, passes: int, number: int) -> float:
+def infeed_after_pass(depth: float, passes: int, number: int) -> float:
     """Infeed reached at a pass, when every pass takes away the same area of chip.
 
     Args:
@@ -116,7 +116,7 @@ def pass_depth(depth: float, passes: int, number: int) -> float:
     Returns [length]: infeed from the touch at that pass
     Raises CannotBeDone: when the depth is nothing or less, or there is no such pass.
 
-    >>> pass_depth(depth=0.04, passes=4, number=1)
+    >>> infeed_after_pass(depth=0.04, passes=4, number=1)
     0.02
     """
     positive(depth=depth)
@@ -149,10 +149,10 @@ def passes_for_first_cut(depth: float, first_cut: float) -> int:
     return ceil(round((depth / first_cut) ** 2, 9))
 
 
-def pass_depths(depth: float, passes: int) -> tuple[float, ...]:
+def infeeds(depth: float, passes: int) -> tuple[float, ...]:
     """The infeed from the touch at every pass, the last one the whole depth.
 
-    >>> [round(each, 4) for each in pass_depths(0.04, 4)]
+    >>> [round(each, 4) for each in infeeds(0.04, 4)]
     [0.02, 0.0283, 0.0346, 0.04]
     """
-    return tuple(pass_depth(depth, passes, number) for number in range(1, passes + 1))
+    return tuple(infeed_after_pass(depth, passes, number) for number in range(1, passes + 1))

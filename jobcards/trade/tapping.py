@@ -6,13 +6,12 @@ thread, on which charts' "75 per cent" rests; and of 1.0825 pitches, twice the h
 
 from math import sqrt
 
-from jobcards.source import COMMON, GEOMETRY, Source, published
+from jobcards.source import COMMON, Source, published
 from jobcards.tables import table
-from jobcards.trade.degrees import tan
 from jobcards.trade.deviations import checked_unit, converted
 from jobcards.trade.drills import drill_diameter
 from jobcards.trade.formula import CannotBeDone, formula
-from jobcards.trade.guards import between, finite, not_negative, positive
+from jobcards.trade.guards import finite, not_negative, positive
 from jobcards.trade.threads import core
 
 HANDBOOK = Source("common practice", "tap-drill charts", place="percentage of 1.299 pitches")
@@ -154,31 +153,13 @@ def blind_hole_depth(full_thread: float, pitch: float, chamfer_threads: float, s
     return full_thread + chamfer_threads * pitch + spare
 
 
-@formula(title="Length of a drill's point", text="point = diameter / (2 * tan(point_angle / 2))", source=GEOMETRY)
-def drill_point(diameter: float, point_angle: float) -> float:
-    """How far the point of a drill stands below the corner of the hole: what must not break through.
-
-    Args:
-        diameter [length]: diameter of the drill
-        point_angle [deg]: included angle of the point, commonly 118 or 135
-    Returns [length]: length of the point
-    Raises CannotBeDone: when the diameter is nothing or less or the angle is not between 0 and 180.
-
-    >>> round(drill_point(diameter=0.5, point_angle=118), 4)
-    0.1502
-    """
-    positive(diameter=diameter)
-    between(0, 180, point_angle=point_angle)
-    return diameter / (2 * tan(point_angle / 2))
-
-
 @formula(
     title="Clearance hole for a screw",
     text="hole, from the table of clearance holes, for the screw and a close, normal or loose fit",
     source=CLEARANCE,
     worded=True,
 )
-def clearance_hole(screw: str, fit: str, unit: str) -> float:
+def screw_clearance_hole(screw: str, fit: str, unit: str) -> float:
     """Hole that a screw passes through.
 
     Args:
@@ -188,9 +169,9 @@ def clearance_hole(screw: str, fit: str, unit: str) -> float:
     Returns [length]: diameter of the hole
     Raises CannotBeDone: when the screw is not in the table or the fit is none of the three.
 
-    >>> clearance_hole(screw="1/4", fit="normal", unit="in")
+    >>> screw_clearance_hole(screw="1/4", fit="normal", unit="in")
     0.28125
-    >>> clearance_hole(screw="M6", fit="close", unit="mm")
+    >>> screw_clearance_hole(screw="M6", fit="close", unit="mm")
     6.4
     """
     if fit not in CLASSES:

@@ -1,11 +1,10 @@
-"""Dividing and shapes from round against a public-domain training manual, an exhaustive search, and plain geometry."""
+"""Dividing against a public-domain training manual, an exhaustive search, and plain geometry."""
 
 from fractions import Fraction
-from math import cos, radians, sin
 
 import pytest
 
-from jobcards.source import ARITHMETIC, GEOMETRY, Source, published
+from jobcards.source import ARITHMETIC, GEOMETRY, published
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.indexing import (
     angular_indexing,
@@ -18,7 +17,6 @@ from tests.outside.check import Check, run
 
 OD1644 = published("US Army subcourse OD1644, Milling Machine Operations", "8", "indexing")
 SMALL, LARGE = plate_set("three small plates"), plate_set("one large plate")
-FASTENERS = Source("from memory", "ISO 272 and ISO 4017: hexagon e = 1.1547 s")
 
 CHECKS = [
     Check("dividing.crank_turns", {"divisions": 6, "ratio": 40}, 6 + 12 / 18, 1e-12, OD1644),
@@ -39,14 +37,6 @@ CHECKS = [
     Check("dividing.error_built_up", {"divisions": 127, "angle": 9 * 6 / 19}, 0.947368, 5e-7, ARITHMETIC),
     Check("dividing.error_at_radius", {"radius": 2.0, "error": 60}, 2.0, 1e-9, GEOMETRY),  # a chord of 60 degrees
     Check("dividing.error_at_radius", {"radius": 57.2957795, "error": -1}, -1.0, 2e-5, GEOMETRY),
-    Check("polygons.across_corners", {"across_flats": 10, "sides": 6}, 11.547, 5e-4, FASTENERS),
-    Check("polygons.across_corners", {"across_flats": 1, "sides": 4}, 1.41421, 5e-6, GEOMETRY),
-    Check("polygons.across_corners", {"across_flats": 1, "sides": 8}, 1.08239, 5e-6, GEOMETRY),
-    Check("polygons.across_flats", {"diameter": 1, "sides": 6}, 0.86603, 5e-6, GEOMETRY),
-    Check("polygons.across_flats", {"diameter": 1, "sides": 4}, 0.70711, 5e-6, GEOMETRY),
-    Check("polygons.flat_depth", {"diameter": 1, "across_flats": 0.70711}, 0.146445, 1e-9, GEOMETRY),
-    Check("polygons.flat_width", {"across_flats": 1, "sides": 6}, 0.57735, 5e-6, GEOMETRY),
-    Check("polygons.flat_width", {"across_flats": 1, "sides": 8}, 0.41421, 5e-6, GEOMETRY),
 ]
 
 
@@ -107,15 +97,3 @@ def test_127_is_not_possible_and_the_error_builds_up() -> None:
         simple_indexing(127, 40, SMALL)
     assert "6 holes on the 19 circle of plate 1" in str(refused.value)
     assert "+0.0075° each time and +0.947° over all 127" in str(refused.value)
-
-
-@pytest.mark.parametrize("sides", [4, 6, 8, 12])
-def test_shape_from_round_by_coordinates(sides: int) -> None:
-    corners = [(0.5 * cos(radians(360 * i / sides)), 0.5 * sin(radians(360 * i / sides))) for i in range(sides)]
-    middle = [(a + b) / 2 for a, b in zip(corners[0], corners[1], strict=True)]
-    flats = 2 * (middle[0] ** 2 + middle[1] ** 2) ** 0.5
-    width = sum((a - b) ** 2 for a, b in zip(corners[0], corners[1], strict=True)) ** 0.5
-    run(Check("polygons.across_flats", {"diameter": 1.0, "sides": sides}, flats, 1e-12, GEOMETRY))
-    run(Check("polygons.across_corners", {"across_flats": flats, "sides": sides}, 1.0, 1e-12, GEOMETRY))
-    run(Check("polygons.flat_width", {"across_flats": flats, "sides": sides}, width, 1e-12, GEOMETRY))
-    run(Check("polygons.flat_depth", {"diameter": 1.0, "across_flats": flats}, 0.5 - flats / 2, 1e-12, GEOMETRY))

@@ -7,7 +7,7 @@ import pytest
 
 from jobcards.source import ARITHMETIC, COMMON, GEOMETRY, Source, published
 from jobcards.trade.drills import nearest_drill
-from jobcards.trade.screw_cutting import pass_depths
+from jobcards.trade.screw_cutting import infeeds
 from jobcards.trade.tapping import tap_drill
 from jobcards.trade.thread_wires import over_wires
 from jobcards.trade.threads import read_thread, standard_threads
@@ -59,16 +59,14 @@ CHECKS = [
         1e-9,
         ARITHMETIC,
     ),
-    Check("tapping.drill_point", {"diameter": 1.0, "point_angle": 118}, 0.3004, 5e-5, COMMON),  # the shop's 0.3 D
-    Check("tapping.drill_point", {"diameter": 1.0, "point_angle": 90}, 0.5, 1e-9, GEOMETRY),
-    Check("tapping.clearance_hole", {"screw": "No. 10", "fit": "close", "unit": "in"}, 0.2055, 1e-9, B18),
-    Check("tapping.clearance_hole", {"screw": "No. 10", "fit": "normal", "unit": "in"}, 0.221, 1e-9, B18),
-    Check("tapping.clearance_hole", {"screw": "1/2", "fit": "normal", "unit": "in"}, 0.5625, 1e-9, B18),
-    Check("tapping.clearance_hole", {"screw": "1/2", "fit": "loose", "unit": "in"}, 0.609375, 1e-9, B18),
-    Check("tapping.clearance_hole", {"screw": "1/4", "fit": "normal", "unit": "mm"}, 7.14375, 1e-9, B18),
-    Check("tapping.clearance_hole", {"screw": "M12", "fit": "normal", "unit": "mm"}, 13.5, 0, ISO_273),
-    Check("tapping.clearance_hole", {"screw": "M16", "fit": "loose", "unit": "mm"}, 18.5, 0, ISO_273),
-    Check("tapping.clearance_hole", {"screw": "M10", "fit": "close", "unit": "in"}, 10.5 / 25.4, 1e-9, ISO_273),
+    Check("tapping.screw_clearance_hole", {"screw": "No. 10", "fit": "close", "unit": "in"}, 0.2055, 1e-9, B18),
+    Check("tapping.screw_clearance_hole", {"screw": "No. 10", "fit": "normal", "unit": "in"}, 0.221, 1e-9, B18),
+    Check("tapping.screw_clearance_hole", {"screw": "1/2", "fit": "normal", "unit": "in"}, 0.5625, 1e-9, B18),
+    Check("tapping.screw_clearance_hole", {"screw": "1/2", "fit": "loose", "unit": "in"}, 0.609375, 1e-9, B18),
+    Check("tapping.screw_clearance_hole", {"screw": "1/4", "fit": "normal", "unit": "mm"}, 7.14375, 1e-9, B18),
+    Check("tapping.screw_clearance_hole", {"screw": "M12", "fit": "normal", "unit": "mm"}, 13.5, 0, ISO_273),
+    Check("tapping.screw_clearance_hole", {"screw": "M16", "fit": "loose", "unit": "mm"}, 18.5, 0, ISO_273),
+    Check("tapping.screw_clearance_hole", {"screw": "M10", "fit": "close", "unit": "in"}, 10.5 / 25.4, 1e-9, ISO_273),
     Check("drills.drill_diameter", {"name": "No. 80", "unit": "in"}, 0.0135, 0, B94),
     Check("drills.drill_diameter", {"name": "No. 1", "unit": "in"}, 0.228, 0, B94),
     Check("drills.drill_diameter", {"name": "No. 30", "unit": "in"}, 0.1285, 0, B94),
@@ -84,7 +82,7 @@ CHECKS = [
     Check("screw_cutting.compound_infeed", {"depth": 0.64952 / 16, "compound_angle": 29}, 0.0464, 5e-5, HANDBOOK),
     Check("screw_cutting.compound_infeed", {"depth": 0.64952 / 8, "compound_angle": 29}, 0.0928, 5e-5, HANDBOOK),
     Check("screw_cutting.compound_infeed", {"depth": 0.03, "compound_angle": 0}, 0.03, 1e-12, GEOMETRY),
-    Check("screw_cutting.pass_depth", {"depth": 0.09, "passes": 9, "number": 4}, 0.06, 1e-12, ARITHMETIC),
+    Check("screw_cutting.infeed_after_pass", {"depth": 0.09, "passes": 9, "number": 4}, 0.06, 1e-12, ARITHMETIC),
     Check("screw_cutting.passes_for_first_cut", {"depth": 0.04, "first_cut": 0.01}, 16, 0, ARITHMETIC),
     Check("screw_cutting.passes_for_first_cut", {"depth": 0.041, "first_cut": 0.01}, 17, 0, ARITHMETIC),
     Check("thread_wires.best_wire", {"pitch": 1 / 14}, 0.0412, 5e-5, ASME_B12),
@@ -179,7 +177,7 @@ def test_over_wires_by_drawing_the_wire_in_the_groove() -> None:
 
 def test_equal_passes_take_equal_areas() -> None:
     # The area of chip between two infeeds of a 60 degree point is tan 30 (d2^2 - d1^2).
-    depths = (0.0, *pass_depths(0.0371, 9))
+    depths = (0.0, *infeeds(0.0371, 9))
     areas = [tan(radians(30)) * (after**2 - before**2) for before, after in pairwise(depths)]
     assert areas == pytest.approx([areas[0]] * 9)
     assert depths[-1] == pytest.approx(0.0371)
