@@ -1,0 +1,63 @@
+"""Clamps by the law of the lever, stick-out by rule, bars by beam formulas."""
+
+import math
+from collections.abc import Callable
+
+import pytest
+
+from jobcards.source import COMMON, Source
+from jobcards.trade import clamping
+from tests.outside.check import Check, run
+
+BEAMS = Source("from memory", "beam tables: cantilever with end load; fixed and propped beam with middle load")
+
+CHECKS = [
+    Check("clamping.clamp_share", {"bolt_to_heel": 3.0, "bolt_to_work": 1.0}, 0.75, 1e-09, COMMON),
+    Check("clamping.clamp_share", {"bolt_to_heel": 1.0, "bolt_to_work": 4.0}, 0.2, 1e-09, COMMON),
+    Check("clamping.clamp_reach", {"nose": 1.5, "gap": 0.75}, 0.75, 1e-09, COMMON),
+    Check("clamping.clamp_clearance", {"cut_edge": 1.5, "cutter": 0.5, "reach": 0.75}, 0.5, 1e-09, COMMON),
+    Check("clamping.clamp_clearance", {"cut_edge": 0.5, "cutter": 0.5, "reach": 0.75}, -0.5, 1e-09, COMMON),
+    Check("clamping.overhang", {"length": 9.0, "jaw_width": 6.0}, 1.5, 1e-09, COMMON),
+    Check("clamping.overhang", {"length": 5.0, "jaw_width": 6.0}, 0.0, 1e-09, COMMON),
+    Check("clamping.longest_stick_out", {"diameter": 0.75, "centred": 0}, 2.25, 1e-09, COMMON),
+    Check("clamping.longest_stick_out", {"diameter": 0.75, "centred": 1}, 7.5, 1e-09, COMMON),
+    # F L cubed / (3 E I) and 7 F L cubed / (768 E I), with I of 1 inch round 0.0490874: 100 lb, 3 in and 10 in, 30e6.
+    Check(
+        "clamping.give_free",
+        {"force": 100.0, "stick_out": 3.0, "diameter": 1.0, "stiffness": 30000000.0},
+        0.000611155,
+        1e-08,
+        BEAMS,
+    ),
+    Check(
+        "clamping.give_centred",
+        {"force": 100.0, "stick_out": 10.0, "diameter": 1.0, "stiffness": 30000000.0},
+        0.000618936,
+        1e-08,
+        BEAMS,
+    ),
+]
+
+
+@pytest.mark.parametrize("check", CHECKS, ids=str)
+def test_outside_value(check: Check) -> None:
+    run(check)
+
+
+def test_bars_give_as_the_bending_moment_integrated_twice_says() -> None:
+    """The curvature M / (E I), summed up in small steps from the chuck: a second method for both bars."""
+    force, diameter, stiffness, steps = 80.0, 0.75, 30e6, 20000
+    bending = stiffness * math.pi * diameter**4 / 64
+
+    def deflection(length: float, at: float, moment: Callable[[float], float]) -> float:
+        step, slope, give = at / steps, 0.0, 0.0
+        for number in range(steps):
+            slope += moment((number + 0.5) * step) / bending * step
+            give += slope * step
+        return give
+
+    free = deflection(4.0, 4.0, lambda x: force * (4.0 - x))
+    assert clamping.give_free(force, 4.0, diameter, stiffness) == pytest.approx(free, rel=1e-3)
+    # The centre pushes back with 5/16 of the force.
+    centred = deflection(6.0, 3.0, lambda x: force * (3.0 - x) - force * 5 / 16 * (6.0 - x))
+    assert clamping.give_centred(force, 6.0, diameter, stiffness) == pytest.approx(centred, rel=1e-3)
