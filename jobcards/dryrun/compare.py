@@ -1,9 +1,11 @@
 """How far the part that was cut differs from the part that was drawn.
 
 Two measures. The volume of the symmetric difference: what is too much plus what is too little. The largest deviation:
-the greatest distance between the two surfaces, found at the corners of the pieces by which the solids differ, each
-corner against both surfaces. A corner of either solid that is not on the other's surface is a corner of such a piece,
-so nothing is missed. Distances under `SLIVER` are the arithmetic's own dust and count as nothing.
+the greatest distance between the two surfaces, found at the corners and at the middles of the edges of the pieces by
+which the solids differ, each against both surfaces. (Corners alone would not do: the rims of a hole bored clear through
+in a wrong place all lie on the faces of the other solid.) No piece counts as thinner than its volume over half its area,
+which is the thickness of a sheet and less than that of any other shape, so that none escapes between the points.
+Distances under `SLIVER` are the arithmetic's own dust and count as nothing.
 """
 
 import math
@@ -12,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from jobcards.dryrun.reading import lathe_of, mill_of, shop_length
-from jobcards.dryrun.solids import Floats, Mesh, Solid, corners, mesh_of
+from jobcards.dryrun.solids import Floats, Mesh, Solid, mesh_of
 from jobcards.planning.card import Card, PartPlan
 
 SLIVER = 1e-6
@@ -38,9 +40,18 @@ def largest_deviation(one: Solid, other: Solid) -> float:
     pieces = [solid for solid in (one - other, other - one) if not solid.is_empty()]
     if not pieces:
         return 0.0
-    points = np.unique(np.concatenate([corners(solid) for solid in pieces]).round(9), axis=0)
+    points = np.concatenate([samples(mesh_of(solid)) for solid in pieces])
     greatest = max(float(distances(points, mesh_of(solid)).max()) for solid in (one, other))
+    sheets = [2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose()]
+    greatest = max(greatest, *sheets)
     return greatest if greatest > SLIVER else 0.0
+
+
+def samples(mesh: Mesh) -> Floats:
+    """The corners of a mesh and the middles of its edges."""
+    corner, triangle = mesh
+    edges = np.unique(np.sort(triangle[:, [[0, 1], [1, 2], [2, 0]]].reshape(-1, 2), axis=1), axis=0)
+    return np.concatenate((corner, corner[edges].mean(axis=1)))
 
 
 def distances(points: Floats, mesh: Mesh) -> Floats:

@@ -21,7 +21,7 @@ def vise_fixtures(
     """Vise, parallels and stop round the work as it stands on the machine.
 
     The jaws and parallels stand with their middle at `middle` along the table: by default under the middle of the work.
-    The moving jaw is closed on the work. The stop's finger lies along the fixed jaw, no higher than the jaws. A sine bar
+    The moving jaw is closed on the work. The stop lies along the fixed jaw, no higher than the jaws. A sine bar
     rises toward plus x or, with `rises` -1, toward minus.
     """
     low, high = extent(work)
