@@ -120,6 +120,7 @@ class Position:
     x: Number | None = None
     y: Number | None = None
     z: Number | None = None
+    hand: Mapping[str, Number] = field(default_factory=dict)  # "x turns", "x marks", … by handwheel from zero
 
 
 @dataclass(frozen=True)

@@ -1,13 +1,15 @@
 """A worked number and the ledger that holds all of a card's numbers."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from jobcards import quantity
 from jobcards.source import Source
-from jobcards.trade.formula import formula_of
+from jobcards.trade.formula import Formula, formula_of
 
-PLACES = {"in": 4, "mm": 3, "deg": 2, "rpm": 0, "in/min": 1, "mm/min": 0, "min": 0, "lb": 2, "kg": 2, "1": 0}
+HOW_IT_LIES = "how this set-up lies"
+PLACES = {"in": 4, "mm": 3, "deg": 2, "rpm": 0, "in/min": 1, "mm/min": 0, "min": 0, "lb": 2, "kg": 2, "1": 0,
+    "in³": 2, "mm³": 0, "lb/in³": 4, "g/cm³": 2,}
 
 
 @dataclass(frozen=True)
@@ -31,6 +33,28 @@ class Number:
     def published(self) -> float:
         """The value as a person reads it off the page."""
         return quantity.parse_shown(self.shown)
+
+
+@dataclass(frozen=True)
+class Show:
+    """How a number is shown: to a step of a readout or dial, with so many places, or as a text of its own."""
+
+    step: float | None = None
+    places: int | None = None
+    minutes: bool = False
+    tolerance: tuple[float, float] | None = None
+
+    def text(self, value: float, unit: str) -> str:
+        """The amount as it is read at the machine, without the unit."""
+        if self.step is not None:
+            value = quantity.round_to_step(value, self.step)
+        if self.minutes:
+            return quantity.show_angle(value, minutes=True)
+        return quantity.show(value, unit, PLACES.get(unit, 3) if self.places is None else self.places)
+
+
+AS_UNIT = Show()
+WHOLE = Show(places=0)
 
 
 class Ledger:
@@ -64,37 +88,46 @@ class Ledger:
         return number
 
     def given(
-        self, number_id: str, value: float, unit: str, label: str, source: Source | str, *, formula: str = "as given", **how: object
+        self,
+        number_id: str,
+        value: float,
+        unit: str,
+        label: str,
+        source: Source | str,
+        *,
+        formula: str = "as given",
+        inputs: tuple[str, ...] = (),
+        show: Show = AS_UNIT,
     ) -> Number:
-        """A number that is not worked out: a size of the drawing, of the shop, of a table, or a rule."""
-        return self._make(number_id, value, unit, label, formula, (), str(source), **how)
+        """A number that no formula of the trade gives: a size of the drawing, of the shop, of a table, a rule of practice."""
+        shown = show.text(value, unit)
+        return self.enter(Number(number_id, value, unit, shown, label, formula, inputs, str(source), show.tolerance))
 
     def work(
-        self, number_id: str, function: Callable[..., float], label: str, unit: str, *, how: dict[str, object] | None = None, **inputs: "Number | float"
+        self,
+        number_id: str,
+        function: Callable[..., float],
+        label: str,
+        unit: str,
+        *,
+        show: Show = AS_UNIT,
+        **inputs: "Number | float | Sequence[Number]",
     ) -> Number:
         """A number from a formula of the trade. Plain floats among the inputs become numbers of their own."""
         entry = formula_of(function)
-        meanings = {p.name: p for p in entry.parameters}
-        numbers = {
-            name: given if isinstance(given, Number) else self.given(f"{number_id}.{name}", float(given), "1", meanings[name].meaning, "this set-up")
-            for name, given in inputs.items()
-        }
-        value = function(**{name: number.value for name, number in numbers.items()})
-        ids = tuple(number.id for number in numbers.values())
-        return self._make(number_id, float(value), unit, label, entry.text, ids, str(entry.source), **(how or {}))
+        numbers = {name: self._input(number_id, entry, name, value) for name, value in inputs.items()}
+        values = {name: [n.value for n in v] if isinstance(v, tuple) else v.value for name, v in numbers.items()}
+        ids = tuple(n.id for v in numbers.values() for n in (v if isinstance(v, tuple) else (v,)))
+        value = float(function(**values))
+        return self.given(number_id, value, unit, label, entry.source, formula=entry.text, inputs=ids, show=show)
 
-    def _make(
-        self, number_id: str, value: float, unit: str, label: str, formula: str, inputs: tuple[str, ...], source: str, **how: object
-    ) -> Number:
-        shown = how.get("shown")
-        places = how.get("places", PLACES.get(unit, 3))
-        step = how.get("step")
-        if isinstance(step, float):
-            value_shown = quantity.round_to_step(value, step)
-        else:
-            value_shown = value
-        if not isinstance(shown, str):
-            shown = quantity.show(value_shown, unit, places if isinstance(places, int) else None)
-        tolerance = how.get("tolerance")
-        kept = tolerance if isinstance(tolerance, tuple) else None
-        return self.enter(Number(number_id, value, unit, shown, label, formula, inputs, source, kept))
+    def _input(
+        self, number_id: str, entry: Formula, name: str, value: "Number | float | Sequence[Number]"
+    ) -> "Number | tuple[Number, ...]":
+        """An input as a number: a plain float is entered as one, named after the result and the argument."""
+        if isinstance(value, Number):
+            return value
+        if not isinstance(value, int | float):
+            return tuple(value)
+        meaning = next(p.meaning for p in entry.parameters if p.name == name)
+        return self.given(f"{number_id}.{name}", float(value), "1", meaning, HOW_IT_LIES, show=Show(places=0))

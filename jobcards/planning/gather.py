@@ -1,0 +1,96 @@
+"""Cautions that the card's machines and operations call for, and the list of things to gather first."""
+
+from jobcards.planning.card import Caution, CutListRow, GatherGroup, InspectionRow, PartPlan, SetUpPlan
+from jobcards.planning.words import Authored, Line, as_text, line
+from jobcards.trade.cautions import cautions_for
+
+WORDS_BY_CUT = {
+    "face": ("milling", "face milling"),
+    "end": ("milling", "side milling"),
+    "spot": ("drilling",),
+    "drill": ("drilling",),
+    "plunge": ("milling", "plunging"),
+    "counterbore": ("drilling", "counterboring"),
+    "bore": ("boring", "boring head"),
+    "grooves": ("milling", "tilted head", "tilting the head"),
+    "slope": ("milling", "tilted work"),
+    "turn": ("turning",),
+    "turn face": ("turning", "facing"),
+    "turn chamfer": ("turning",),
+    "part off": ("parting",),
+    "hand": ("filing", "deburring", "bench"),
+}
+
+
+def words_of(set_up: SetUpPlan, shapes: dict[str, str]) -> set[str]:
+    """The words by which a set-up calls for cautions."""
+    words = {set_up.kind, set_up.machine.text}
+    words |= {"mill"} if set_up.kind == "square" else set()
+    if set_up.hold is not None:
+        words |= {set_up.hold.holder.text, set_up.hold.kind}
+    if any(touch.kind in ("surface", "corner") for touch in set_up.zero):
+        words |= {"paper", "touching off"}
+    for cut in set_up.cuts:
+        words |= set(WORDS_BY_CUT.get(cut.kind, ()))
+        words |= {cut.cutter.kind} if cut.cutter else set()
+        if shapes.get(cut.feature) == "partial bore":
+            words |= {"partial bore", "interrupted cut"}
+    return words
+
+
+def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
+    """General cautions once for the card; those of some set-ups with the set-ups they belong to."""
+    calls: dict[str, list[str]] = {}
+    texts: dict[str, Line] = {}
+    count = 0
+    for part in parts:
+        shapes = {feature.name: feature.shape for feature in part.shape.features}
+        for set_up in part.set_ups:
+            count += 1
+            for caution in cautions_for(words_of(set_up, shapes)):
+                calls.setdefault(caution.key, []).append(set_up.id)
+                texts[caution.key] = (Authored(caution.text, "table"),)
+    always = {caution.key for caution in cautions_for(())}
+    return tuple(Caution(key, texts[key], () if key in always or len(where) > count / 2 else tuple(where)) for key, where in calls.items())
+
+
+def plan_gather(parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspection: tuple[InspectionRow, ...]) -> tuple[GatherGroup, ...]:
+    """What to lay out before starting, so that nothing is hunted for in mid-job."""
+    stock = [(*row.stock, *line(", {length} of it", length=row.bar_needed)) for row in bars]
+    cutters: list[Line] = []
+    holding: list[Line] = []
+    finders: list[Line] = []
+    for set_up in (s for part in parts for s in part.set_ups):
+        for hold in [set_up.hold, *(cut.hold for cut in set_up.cuts)]:
+            if hold is not None:
+                holding.append((hold.holder,))
+                if "parallel thickness" in hold.sizes:
+                    holding.append(line("parallels {height} × {thickness}", height=hold.sizes["parallel height"], thickness=hold.sizes["parallel thickness"]))
+                if hold.kind == "sine bar in vise":
+                    holding.append(line("sine bar {length}, gauge blocks for {stack}", length=hold.sizes["sine bar length"], stack=hold.sizes["stack"]))
+                if hold.stop:
+                    holding.append(line("work stop"))
+        cutters += [(cut.cutter.name,) for cut in set_up.cuts if cut.cutter]
+        finders += [(touch.finder,) for touch in set_up.zero if touch.finder]
+        if any(cut.kind == "grooves" for cut in set_up.cuts):
+            finders.append(line("dial indicator and holder, to sweep the head square"))
+    instruments: list[Line] = [(row.instrument,) for row in inspection if row.instrument]
+    groups = (
+        ("Stock", stock),
+        ("Cutters", cutters),
+        ("Holding", holding),
+        ("Finding zero", finders),
+        ("Measuring", instruments),
+        ("At hand", [line("safety glasses"), line("brush and hook for chips"), line("cutting oil"), line("marking ink and scriber"), line("soft hammer"), line("rag and file for burrs")]),
+    )
+    return tuple(GatherGroup(title, unlike(items)) for title, items in groups if items)
+
+
+def unlike(items: list[Line]) -> tuple[Line, ...]:
+    """Each thing once, in the order it is first needed."""
+    out: dict[str, Line] = {}
+    for item in items:
+        out.setdefault(as_text(item), item)
+    return tuple(out.values())
+
+

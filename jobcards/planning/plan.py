@@ -1,0 +1,102 @@
+"""From a job and a shop to a worked card."""
+
+import hashlib
+
+from jobcards.definition import Job, ProblemsFound, Shop
+from jobcards.definition.problem import advise
+from jobcards.planning.authored import authored
+from jobcards.planning.card import Card, PartPlan
+from jobcards.planning.gather import plan_cautions, plan_gather
+from jobcards.planning.inspection import plan_inspection
+from jobcards.planning.number import WHOLE, Ledger
+from jobcards.planning.rates import time_of
+from jobcards.planning.requirements import plan_requirements
+from jobcards.planning.set_ups import plan_route
+from jobcards.planning.shapes import plan_shape
+from jobcards.planning.sizes import enter_sizes
+from jobcards.planning.stock import plan_blank, plan_cut_list
+from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
+from jobcards.trade.formula import CannotBeDone
+from jobcards.trade.materials import material, material_names
+
+
+def plan_card(job: Job, shop: Shop) -> Card:
+    """Work out the whole card.
+
+    Raises ProblemsFound with everything that cannot be made as written, all at once.
+    """
+    unit = UNIT[job.units]
+    work = Work(job, shop, unit, Ledger(unit))
+    enter_sizes(work)
+    parts = plan_parts(work)
+    if work.problems:
+        raise ProblemsFound(work.problems)
+    bars = plan_cut_list(work, parts)
+    requirements = plan_requirements(work)
+    inspection = plan_inspection(work, parts)
+    set_ups = [set_up for part in parts for set_up in part.set_ups]
+    times = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
+    total = time_of(work, "card", sum(t.value for t in times), times, "sum of the set-ups")
+    for requirement in requirements:
+        if not requirement.holds and (requirement.at_least or requirement.at_most):
+            work.warnings.append((requirement.name, *requirement.verdict))
+    if work.problems:
+        raise ProblemsFound(work.problems)
+    return Card(
+        slug=job.slug,
+        title=from_job(job.title),
+        scenario=authored(job.scenario, work.sizes),
+        summary=authored(job.summary, work.sizes),
+        level=from_job(job.level),
+        unit=unit,
+        job=job,
+        shop=shop,
+        shop_title=from_shop(shop.title),
+        ledger=work.ledger,
+        fingerprint=fingerprint(work.ledger),
+        learn=tuple(authored(text, work.sizes) for text in job.learn),
+        parts=parts,
+        cautions=plan_cautions(parts),
+        gather=plan_gather(parts, bars, inspection),
+        cut_list=bars,
+        requirements=requirements,
+        inspection=inspection,
+        warnings=tuple(work.warnings),
+        time=total,
+        revisions=tuple((from_job(r.letter), from_job(r.date), authored(r.change, work.sizes)) for r in job.revisions),
+        picture=job.picture or next(iter(job.parts)),
+    )
+
+
+def plan_parts(work: Work) -> tuple[PartPlan, ...]:
+    """Every part, its set-ups numbered through the card."""
+    out: list[PartPlan] = []
+    count = 0
+    for name, part in work.job.parts.items():
+        part_id = slug(name)
+        try:
+            known = material(part.material)
+        except CannotBeDone:
+            work.problem(part.place("material"), f"no material is called “{part.material}”", advise(part.material, material_names()))
+            continue
+        try:
+            shape = plan_shape(work, part_id, part)
+            blank = plan_blank(work, part_id, part, shape)
+        except CannotBeDone as error:
+            work.problem(part.mark, str(error), f"look at the sizes of the part “{name}”")
+            continue
+        quantity = work.ledger.given(f"{part_id}.quantity", float(part.quantity), "1", f"{name}: how many", "the job's definition", show=WHOLE)
+        set_ups = plan_route(work, part_id, part, shape, blank, count)
+        count += len(set_ups)
+        out.append(PartPlan(part_id, from_job(name), authored(part.note, work.sizes), quantity, from_job(known.name), shape, blank, set_ups))
+    return tuple(out)
+
+
+def fingerprint(ledger: Ledger) -> str:
+    """A short mark of all published numbers: it changes when any of them does.
+
+    Eight figures of the SHA-256 of every id, shown text and unit, written in two groups.
+    """
+    told = "\n".join(f"{n.id}\t{n.shown}\t{n.unit}" for n in sorted(ledger, key=lambda n: n.id))
+    digest = hashlib.sha256(told.encode()).hexdigest()[:8]
+    return f"{digest[:4]}-{digest[4:]}"

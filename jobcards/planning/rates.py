@@ -1,0 +1,121 @@
+"""Speed, feed, passes and time of an operation, from the material, the cutter and the machine's own steps."""
+
+from jobcards.definition import shop as kit
+from jobcards.planning.card import CutterPlan
+from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.work import Work, from_shop, slug
+from jobcards.trade import cutting, speeds_table
+
+LENGTHS = {
+    "diameter": "diameter",
+    "flute length": "flute_length",
+    "pilot": "pilot",
+    "nose radius": "nose_radius",
+    "width": "width",
+    "reach": "reach",
+    "smallest": "smallest",
+    "largest": "largest",
+}
+TENTHS = Show(places=1)
+
+
+def speed_units(work: Work) -> tuple[str, str, str]:
+    """Units of cutting speed, feed a minute and feed a turn in this job."""
+    return ("ft/min", "in/min", "in/rev") if work.unit == "in" else ("m/min", "mm/min", "mm/rev")
+
+
+def plan_cutter(work: Work, name: str, cutter: kit.Cutter) -> CutterPlan:
+    """A cutter of the shop as numbers."""
+    prefix = f"shop-{slug(name)}"
+    sizes = work.shop_lengths(prefix, cutter, LENGTHS)
+    if cutter.point is not None:
+        sizes["point"] = work.shop_angle(f"{prefix}.point", cutter.point, "point angle")
+    sizes["teeth"] = work.ledger.given(f"{prefix}.teeth", float(cutter.teeth), "1", "teeth", "the shop file", formula="as there is", show=WHOLE)
+    return CutterPlan(from_shop(name), cutter.kind, sizes)
+
+
+def spindle_speed(
+    work: Work, cut_id: str, material: str, cutter: kit.Cutter, operation: str, diameter: Number, steps: list[float], machine: str
+) -> dict[str, Number]:
+    """Cutting speed, the speed it asks for at a diameter, and the machine's step not above it."""
+    per_minute, _, _ = speed_units(work)
+    found = speeds_table.cutting_speed(material, cutter.material, operation, per_minute)
+    table_id = f"table-{slug(material)}-{slug(cutter.material)}-{slug(operation)}"
+    speed = work.looked_up(table_id, found, f"cutting speed, {operation}", WHOLE)
+    formula = cutting.spindle_speed_inch if work.unit == "in" else cutting.spindle_speed_metric
+    wanted = work.ledger.work(
+        f"{cut_id}.wanted", formula, "spindle speed asked for", "rpm", cutting_speed=speed, diameter=diameter, show=WHOLE
+    )
+    step = work.ledger.given(
+        f"{cut_id}.rpm", cutting.lower_step(steps, wanted.value), "rpm", "spindle speed: the machine's step not above it",
+        f"the shop file, {machine}", formula="the nearest lower step of the spindle", inputs=(wanted.id,), show=WHOLE,
+    )
+    return {"cutting speed": speed, "wanted speed": wanted, "speed": step}
+
+
+def milling_feed(work: Work, cut_id: str, material: str, cutter: CutterPlan, speed: Number) -> dict[str, Number]:
+    """Chip load and table feed of an end mill."""
+    found = speeds_table.chip_load(material, cutter.kind, cutter.sizes["diameter"].value, work.unit)
+    load = work.looked_up(f"table-{slug(material)}-chip-load-{slug(cutter.name.text)}", found, "feed for each tooth")
+    _, per_minute, _ = speed_units(work)
+    feed = work.ledger.work(
+        f"{cut_id}.feed", cutting.table_feed, "table feed", per_minute, rpm=speed, teeth=cutter.sizes["teeth"], chip_load=load
+    )
+    return {"chip load": load, "feed": feed}
+
+
+def drilling_feed(work: Work, cut_id: str, material: str, diameter: Number, speed: Number, plunged: bool = False) -> dict[str, Number]:
+    """Feed a turn and a minute of a drill; an end mill fed straight down takes a part of it."""
+    _, per_minute, per_turn = speed_units(work)
+    found = speeds_table.drill_feed(material, diameter.value, work.unit)
+    turn = work.ledger.given(
+        f"table-{slug(material)}-drill-feed-{slug(diameter.id)}", found.value, per_turn, "drill feed a turn", found.source, formula="from the table"
+    )
+    if plunged:
+        turn = work.ledger.work(
+            f"{cut_id}.feed-a-turn", cutting.reduced_speed, "feed a turn straight down", per_turn, cutting_speed=turn, factor=work.rule("plunge feed")
+        )
+    feed = work.ledger.work(f"{cut_id}.feed", cutting.feed_per_minute, "feed down", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS)
+    return {"feed a turn": turn, "feed": feed}
+
+
+def lathe_feed(work: Work, cut_id: str, material: str, operation: str, stage: str, speed: Number) -> dict[str, Number]:
+    """Feed a turn and a minute on the lathe."""
+    _, per_minute, per_turn = speed_units(work)
+    found = speeds_table.turning_feed(material, operation, stage, work.unit)
+    turn = work.ledger.given(
+        f"table-{slug(material)}-{operation}-{stage}", found.value, per_turn, f"feed a turn, {operation}, {stage}", found.source, formula="from the table"
+    )
+    feed = work.ledger.work(f"{cut_id}.feed", cutting.feed_per_minute, "feed", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS)
+    return {"feed a turn": turn, "feed": feed}
+
+
+def deepest_pass(work: Work, material: str, operation: str, stage: str, diameter: Number | None) -> Number:
+    """The deepest pass of the table for an operation."""
+    found = speeds_table.depth_of_cut(material, operation, stage, work.unit, diameter.value if diameter else 0.0)
+    by = f"-{slug(diameter.id)}" if diameter else ""
+    return work.looked_up(f"table-{slug(material)}-depth-{slug(operation)}-{stage}{by}", found, f"deepest pass, {operation}, {stage}")
+
+
+def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict[str, Number]:
+    """How many passes, and how deep each is."""
+    count = work.ledger.work(f"{cut_id}.passes", cutting.passes, "passes", "1", total=total, depth=deepest, show=WHOLE)
+    each = work.ledger.work(f"{cut_id}.pass-depth", cutting.pass_depth, "depth of each pass", work.unit, total=total, count=count)
+    return {"passes": count, "pass depth": each}
+
+
+def time_of(work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str) -> Number:
+    """Time of an operation with the feed going and the handling between."""
+    return work.ledger.given(
+        f"{cut_id}.time", minutes, "min", "time", "arithmetic", formula=formula, inputs=tuple(n.id for n in inputs), show=TENTHS
+    )
+
+
+def feed_time(work: Work, cut_id: str, length: Number, feed: Number, rounds: Number | None) -> Number:
+    """Time to feed a length, once for each round, with the going back."""
+    handling = work.rule("handling")
+    change = work.rule("tool change time")
+    count = rounds.value if rounds else 1.0
+    minutes = count * (cutting.cutting_time(length.value, feed.value) + handling.value) + change.value
+    inputs = (length, feed, handling, change) + ((rounds,) if rounds else ())
+    return time_of(work, cut_id, minutes, inputs, "rounds * (length / feed + handling) + tool change")

@@ -1,0 +1,154 @@
+"""A sawn blank milled square on all its faces: the hold of each face, and how much comes off."""
+
+from jobcards.definition.job import Part, SetUp
+from jobcards.planning import rates
+from jobcards.planning.card import BlankPlan, Cut, HoldPlan, ShapePlan
+from jobcards.planning.holding import Needs, plan_vise
+from jobcards.planning.number import Number
+from jobcards.planning.orientation import Lie, lie
+from jobcards.planning.shapes import AXES, BLOCK
+from jobcards.planning.words import Line, Words, line
+from jobcards.planning.work import Work, slug
+from jobcards.planning.zero import OPPOSITE
+from jobcards.trade import milling, setups, stackups
+from jobcards.trade.setups import FACES
+
+ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's, by axis
+
+
+def plan_squaring(
+    work: Work, set_up_id: str, set_up: SetUp, part: Part, shape: ShapePlan, blank: BlankPlan, steps: list[float]
+) -> tuple[Cut, ...]:
+    """One cut for each face in the order given, each with its own hold."""
+    assert set_up.square_up is not None
+    cutter = work.shop.cutters[set_up.square_up.cutter]
+    tool = rates.plan_cutter(work, set_up.square_up.cutter, cutter)
+    done: list[str] = []
+    cuts: list[Cut] = []
+    for face in set_up.square_up.order:
+        cut_id = f"{set_up_id}-{slug(face)}"
+        end = FACES[face][0] == 0
+        up, jaw = held_for(face, done, end)
+        lying = lie(up, jaw, shape)
+        second = OPPOSITE[face] in done
+        sizes = {"leave": size_of(shape, face)} if second else {}
+        sizes["take off"] = taken_off(work, cut_id, face, blank)
+        hold = hold_for(work, cut_id, set_up, up, jaw, lying, done, shape, blank, sizes["take off"], end)
+        cuts.append(face_cut(work, cut_id, part, face, end, second, tool, cutter, sizes, lying, hold, done, steps, set_up.machine))
+        done.append(face)
+    return tuple(cuts)
+
+
+def held_for(face: str, done: list[str], end: bool) -> tuple[str, str]:
+    """Which face is up and which is against the fixed jaw: a finished face goes to the jaw, and under the work."""
+    if end:
+        flat = [f for f in ("back", "front") if f in done] or ["back"]
+        side = [f for f in ("bottom", "top") if f in done] or ["bottom"]
+        return OPPOSITE[flat[0]], side[0]
+    square = [f for f in ("front", "back", "bottom", "top") if FACES[f][0] != FACES[face][0]]
+    finished = [f for f in square if f in done]
+    return face, (finished or square)[0]
+
+
+def size_of(shape: ShapePlan, face: str) -> Number:
+    """The finished size across a face and its opposite."""
+    return shape.sizes[BLOCK[FACES[face][0]]]
+
+
+def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
+    """How much metal stands outside the finished face."""
+    axis, end = FACES[face]
+    outside = blank.outside[{0: "left end", 1: "bottom", 2: "back"}[axis]]
+    if end < 0:
+        return outside
+    full = blank.outside[f"whole {AXES[axis]}"]
+    return work.ledger.work(f"{cut_id}.take-off", milling.left_to_take, f"to take off the {face}", work.unit, full=full, taken=outside)
+
+
+def across(lying: Lie, axis: str, done: list[str], shape: ShapePlan, blank: BlankPlan) -> Number:
+    """The work's size along a machine axis as it is now: finished when both faces are, else the blank's."""
+    drawing = lying.drawing_axis(axis)
+    name = BLOCK[AXES.index(drawing)]
+    pair = [face for face, (number, _) in FACES.items() if AXES[number] == drawing]
+    return shape.sizes[name] if all(face in done for face in pair) else blank.sizes[ACROSS[name]]
+
+
+def hold_for(
+    work: Work, cut_id: str, set_up: SetUp, up: str, jaw: str, lying: Lie, done: list[str], shape: ShapePlan, blank: BlankPlan, off: Number, end: bool
+) -> HoldPlan:
+    """The vise, with the parallels that keep the cutter clear of the jaws."""
+    clear = work.rule("clearance")
+    above = clear if end else work.ledger.work(
+        f"{cut_id}.above", milling.support_height, "work wanted above the jaws", work.unit, base=off, rise=clear
+    )
+    height = across(lying, "z", done, shape, blank)
+    return plan_vise(work, cut_id, set_up, up, jaw, "", lying, height, across(lying, "y", done, shape, blank), Needs(above=above))
+
+
+def face_cut(
+    work: Work, cut_id: str, part: Part, face: str, end: bool, second: bool, tool: rates.CutterPlan, cutter: rates.kit.Cutter,
+    sizes: dict[str, Number], lying: Lie, hold: HoldPlan, done: list[str], steps: list[float], machine: str,
+) -> Cut:
+    """One face: how much comes off or what size it comes to, in passes."""
+    operation = "side milling" if end else "face milling"
+    speeds = rates.spindle_speed(work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], steps, machine)
+    feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
+    deepest = rates.deepest_pass(work, part.material, operation, "roughing", tool.sizes["diameter"] if end else None)
+    passes = rates.plan_passes(work, cut_id, sizes["take off"], deepest)
+    run = work.ledger.work(
+        f"{cut_id}.travel", setups.travel_for_cut, "table travel for one stroke", work.unit,
+        length=lying.along("y" if end else "x"), cutter=tool.sizes["diameter"], clear=work.rule("clearance"),
+    )
+    if end:
+        sizes["overhang"] = work.rule("overhang")
+    time = rates.feed_time(work, cut_id, run, feeds["feed"], passes["passes"])
+    title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
+    words = face_words(face, end, second, sizes, passes, done)
+    return Cut(
+        cut_id, "end" if end else "face", f"{face} face", title, tool, (), sizes, {**speeds, **feeds, **passes, "travel": run, "time": time},
+        tuple(words), (Words(reason(face, end, done)),), hold=hold, face=face,
+    )
+
+
+def face_words(face: str, end: bool, second: bool, sizes: dict[str, Number], passes: dict[str, Number], done: list[str]) -> list[Line]:
+    """What to do for one face."""
+    said: list[Line] = []
+    if end:
+        said.append(line("Let the {face} stand out {overhang} beside the jaws.", face=face, overhang=sizes["overhang"]))
+    if not done:
+        said.append(line("The blank is still rough: put a thin strip of soft sheet between it and each jaw."))
+    elif FACES[face][0] == 1 and not second:
+        said.append(line("Put a round bar between the work and the moving jaw, so that the finished face lies flat on the fixed jaw."))
+    if second:
+        said.append(line("Bring the size to {size}; about {off} has to come off. Measure before the last pass.", size=sizes["leave"], off=sizes["take off"]))
+    else:
+        said.append(line("Take off {off}.", off=sizes["take off"]))
+    said.append(line("{count} of {depth} each.", count=passes["passes"], depth=passes["pass depth"]) if passes["passes"].value > 1 else line("One pass."))
+    return said
+
+
+def reason(face: str, end: bool, done: list[str]) -> str:
+    """Why this face comes now."""
+    if not done:
+        return "The largest face first: every other face is squared from it."
+    if end:
+        return "The ends last: lying on a finished face against a finished edge, they come square both ways."
+    if OPPOSITE[face] in done:
+        return "Its opposite is finished and lies on the parallels, so the two come parallel."
+    return "The first face lies against the fixed jaw, so this one comes square to it."
+
+
+def outside_numbers(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
+    """How far the blank stands out beyond the finished part on each side; the part lies in the middle."""
+    out: dict[str, Number] = {}
+    for axis, name in enumerate(BLOCK):
+        stock, finished = sizes[ACROSS[name]], shape.sizes[name]
+        low = {0: "left end", 1: "bottom", 2: "back"}[axis]
+        out[low] = work.ledger.work(
+            f"{part_id}-blank.outside-{AXES[axis]}", stackups.half_tolerance, f"blank outside the part at each side, along its {name}",
+            work.unit, low=finished, high=stock,
+        )
+        out[f"whole {AXES[axis]}"] = work.ledger.work(
+            f"{part_id}-blank.whole-{AXES[axis]}", milling.left_to_take, f"blank over the part in all, along its {name}", work.unit, full=stock, taken=finished
+        )
+    return out

@@ -1,0 +1,110 @@
+"""What every step of planning shares: the job, the shop, the ledger, and how sizes and rules become numbers."""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+
+from jobcards import quantity
+from jobcards.definition import Problem
+from jobcards.definition.expression import Expression
+from jobcards.definition.job import Job
+from jobcards.definition.model import Mark, Model
+from jobcards.definition.shop import Shop
+from jobcards.planning.number import AS_UNIT, Ledger, Number, Show
+from jobcards.planning.words import Authored, Line
+from jobcards.tables import number, table
+from jobcards.trade import every_formula
+from jobcards.trade.formula import CannotBeDone
+from jobcards.trade.speeds_table import TableValue
+
+UNIT = {"inch": "in", "mm": "mm"}
+
+
+def slug(name: str) -> str:
+    """A name as part of a number's id: lower case, hyphens for all else.
+
+    >>> slug("pin seat, other side")
+    'pin-seat-other-side'
+    """
+    return re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")
+
+
+@dataclass
+class Work:
+    """One card in the making."""
+
+    job: Job
+    shop: Shop
+    unit: str
+    ledger: Ledger
+    sizes: dict[str, Number] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+    warnings: list[Line] = field(default_factory=list)
+
+    def problem(self, mark: Mark, wrong: str, instead: str) -> None:
+        """Note a problem of the definition; all are told at once."""
+        self.problems.append(Problem(mark, wrong, instead))
+
+    def attempt(self, mark: Mark, instead: str, make: Callable[[], Number]) -> Number | None:
+        """A number, or a problem at `mark` when the trade says that it cannot be done."""
+        try:
+            return make()
+        except CannotBeDone as error:
+            self.problem(mark, str(error), instead)
+            return None
+
+    def expression(self, number_id: str, written: Expression, label: str, unit: str | None = None, show: Show = AS_UNIT) -> Number:
+        """The number of an expression of the definition: the size itself where it is only a name."""
+        if written.text.strip() in self.sizes:
+            return self.sizes[written.text.strip()]
+        value = written.value(self.env, every_formula())
+        names = tuple(self.sizes[name].id for name in written.names)
+        formula = written.text if names else "as drawn"
+        return self.ledger.given(
+            number_id, value, unit or self.unit, label, "the job's definition", formula=formula, inputs=names, show=show
+        )
+
+    @property
+    def env(self) -> dict[str, float]:
+        """The middle of the limits of every size, by name."""
+        return {name: number.value for name, number in self.sizes.items()}
+
+    def rule(self, name: str) -> Number:
+        """A rule of practice from the table of allowances."""
+        chart = table("allowances")
+        row = next(r for r in chart.rows if r["name"] == name)
+        unit = self.unit if row["unit"] == "length" else row["unit"]
+        value = number(row, "inch" if self.unit == "in" else "mm")
+        places = 0 if unit == "1" and value == int(value) else 2 if unit in ("1", "min") and value != int(value) else None
+        return self.ledger.given(f"rule-{slug(name)}", value, unit, row["meaning"], chart.source_of(row), show=Show(places=places))
+
+    def looked_up(self, number_id: str, found: TableValue, label: str, show: Show = AS_UNIT) -> Number:
+        """A number from a table of the trade."""
+        return self.ledger.given(number_id, found.value, found.unit, label, found.source, formula="from the table", show=show)
+
+    def shop_length(self, number_id: str, written: Expression, label: str, show: Show = AS_UNIT) -> Number:
+        """A length of the shop file, in the job's unit."""
+        value = quantity.convert(written.value({}), UNIT[self.shop.units], self.unit)
+        return self.ledger.given(number_id, value, self.unit, label, "the shop file", formula="as there is", show=show)
+
+    def shop_angle(self, number_id: str, written: Expression, label: str) -> Number:
+        """An angle of the shop file."""
+        return self.ledger.given(number_id, written.value({}), "deg", label, "the shop file", formula="as there is")
+
+    def shop_lengths(self, prefix: str, thing: Model, names: Mapping[str, str]) -> dict[str, Number]:
+        """Those of some lengths that a thing of the shop has, by their words: {"flute length": "flute_length"}."""
+        return {
+            words: self.shop_length(f"{prefix}.{slug(words)}", getattr(thing, attribute), words)
+            for words, attribute in names.items()
+            if getattr(thing, attribute, None) is not None
+        }
+
+
+def from_job(text: str) -> Authored:
+    """A text or name of the job's definition."""
+    return Authored(text, "job")
+
+
+def from_shop(text: str) -> Authored:
+    """A name of the shop file."""
+    return Authored(text, "shop")
