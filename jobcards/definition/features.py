@@ -67,11 +67,11 @@ class BrokenCorners(Feature):
 
 @dataclass(kw_only=True)
 class TurnedDiameter(Feature):
-    """A cylinder on the part's axis, between two places from the left end."""
+    """A cylinder on the part's axis: where it begins from the left end, and how long it is."""
 
     diameter: Expression = key(Length(positive=True), "across", "3/4")
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
-    end: Expression = key(Length(), "where it ends, from the left end", "pin length", yaml="to")
+    length: Expression = key(Length(), "how long it is", "shank length")
 
 
 @dataclass(kw_only=True)

@@ -116,7 +116,10 @@ class SquareUp(Model):
     order: list[str] = key(
         Many(Choice(FACES)), "the faces in the order they are cut", "[front, top, bottom, back, left end, right end]"
     )
-    cutter: str = key(Name(), "a cutter from the shop", "3/4 end mill", yaml="with")
+    cutter: str = key(Name(), "a cutter of the shop, for the level faces", "2-1/2 face mill", yaml="with")
+    end_cutter: str = key(
+        Name(), "a cutter whose side mills the ends; left out, the same", "3/4 end mill", yaml="ends with", default=""
+    )
 
 
 @dataclass(kw_only=True)

@@ -179,6 +179,7 @@ class Finder(Model):
 
 
 CUTTER_KINDS = (
+    "face mill",
     "end mill",
     "boring head",
     "spot drill",

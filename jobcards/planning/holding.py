@@ -21,6 +21,7 @@ class Needs:
 
     above: Number | None = None
     below: Number | None = None
+    keep: Number | None = None  # the parallels of the set-up before, when its zero is kept
 
 
 def of_kind(work: Work, model: type[Model]) -> tuple[str, Model] | None:
@@ -101,6 +102,8 @@ def choose_pair(
         grip = min(jaw_depth.value - tall, height.value)
         above = height.value - grip
         if tall >= jaw_depth.value or grip < min(least, height.value) - 1e-9:
+            continue
+        if needs.keep is not None and abs(tall - needs.keep.value) > 1e-9:
             continue
         if needs.above is not None and above < needs.above.value - 1e-9:
             continue

@@ -44,12 +44,12 @@ def to_measure(part: PartPlan) -> list[Measured]:
     else:
         out.append(Measured(line("whole length"), part.shape.sizes["length"], "outside"))
     for feature in part.shape.features:
-        out += feature_measured(feature)
+        out += feature_measured(feature, part.shape.sizes.get("diameter", part.quantity).id)
     return out
 
 
-def feature_measured(feature: FeaturePlan) -> list[Measured]:
-    """How the sizes of a feature are measured."""
+def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
+    """How the sizes of a feature are measured; a turned part's largest diameter is spanned from side to side."""
     name, sizes = from_job(feature.name), feature.sizes
     if feature.shape in ("hole", "partial bore", "counterbore"):
         out = [Measured(line("{name}, diameter", name=name), sizes["diameter"], "inside")]
@@ -64,8 +64,11 @@ def feature_measured(feature: FeaturePlan) -> list[Measured]:
     if feature.shape == "bevel":
         return [Measured(line("{name}, angle", name=name), sizes["angle"], "angle")]
     if feature.shape == "turned diameter":
-        lengths = [Measured(line("{name}, length", name=name), sizes[end], "position") for end in ("from", "to") if sizes[end].value > 0]
-        return [Measured(line("{name}, diameter", name=name), sizes["diameter"], "outside"), *lengths]
+        how = "outside" if sizes["diameter"].id == largest else "depth"
+        return [
+            Measured(line("{name}, diameter", name=name), sizes["diameter"], "outside"),
+            Measured(line("{name}, length", name=name), sizes["length"], how),
+        ]
     if feature.shape == "turned chamfer":
         return [Measured(line("{name}", name=name), sizes["size"], "position")]
     return []
@@ -85,7 +88,7 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
         return InspectionRow(part.name, measured.what, size, lower, upper, None, None, None, note)
     name, uncertainty, ratio = chosen
     least = work.rule("least ratio")
-    note = () if ratio.value >= least.value else line("The instrument is coarse for this tolerance: measure several times, and stay clear of the limits by {uncertainty}.", uncertainty=uncertainty)
+    note = () if ratio.value >= least.value - 1e-6 else line("The instrument is coarse for this tolerance: measure several times, and stay clear of the limits by {uncertainty}.", uncertainty=uncertainty)
     return InspectionRow(part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note)
 
 
@@ -105,7 +108,7 @@ def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> 
     good = work.rule("good ratio").value
     rated.sort(key=lambda entry: -entry[0])
     for _, name, uncertainty in rated:
-        if measuring.uncertainty_ratio(tolerance.value, uncertainty.value) >= good - 1e-9:
+        if measuring.uncertainty_ratio(tolerance.value, uncertainty.value) >= good - 1e-6:
             return name, uncertainty, ratio_number(work, size, name, tolerance, uncertainty)
     _, name, uncertainty = rated[-1]
     return name, uncertainty, ratio_number(work, size, name, tolerance, uncertainty)

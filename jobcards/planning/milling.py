@@ -57,7 +57,7 @@ def plan_hole_cut(
     rounds = count
     if kind == "bore":
         bored = bore_passes(work, cut_id, part, diameter, before)
-        sizes.update({f"pass {number.id.rsplit('-', 1)[-1]}": number for number in bored})
+        sizes.update({f"pass {index}": number for index, number in enumerate(bored, start=1)})
         rounds = work.ledger.given(f"{cut_id}.rounds", float(len(bored)), "1", "passes", "arithmetic", formula="counted", show=WHOLE)
         speeds["passes"] = rounds
         steps += bore_words(bored, feature)
@@ -203,5 +203,9 @@ def bore_words(bored: list[Number], feature: FeaturePlan) -> list[Line]:
     said = [line("Bore to {size}.", size=size) for size in bored[:-1]]
     if bored[:-1]:
         said.append(line("Measure cold. Set the head from what you measure, not from its dial alone."))
-    said.append(line("Last pass: {size}{limits}.", size=bored[-1], limits=" at the middle of its limits" if limits else ""))
+    said.append(line("Last pass: {size}{limits}.", size=bored[-1], limits=", the middle of its limits" if limits else ""))
+    if "over the pin" in feature.sizes:
+        said.append(
+            line("From the far edge over a plug of {pin} in the bore: {over}.", pin=feature.sizes["diameter"], over=feature.sizes["over the pin"])
+        )
     return said

@@ -43,9 +43,12 @@ class Show:
     places: int | None = None
     minutes: bool = False
     tolerance: tuple[float, float] | None = None
+    text_as_written: str | None = None
 
     def text(self, value: float, unit: str) -> str:
         """The amount as it is read at the machine, without the unit."""
+        if self.text_as_written is not None:
+            return self.text_as_written
         if self.step is not None:
             value = quantity.round_to_step(value, self.step)
         if self.minutes:

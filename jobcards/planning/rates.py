@@ -3,8 +3,9 @@
 from jobcards.definition import shop as kit
 from jobcards.planning.card import CutterPlan
 from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
-from jobcards.trade import cutting, speeds_table
+from jobcards.trade import cutting, milling, speeds_table
 
 LENGTHS = {
     "diameter": "diameter",
@@ -97,6 +98,35 @@ def deepest_pass(work: Work, material: str, operation: str, stage: str, diameter
     return work.looked_up(f"table-{slug(material)}-depth-{slug(operation)}-{stage}{by}", found, f"deepest pass, {operation}, {stage}")
 
 
+def plan_strokes(work: Work, cut_id: str, total: Number, widest: Number) -> Number:
+    """How many strokes side by side cover a width."""
+    return work.ledger.work(f"{cut_id}.strokes", cutting.passes, "strokes side by side", "1", total=total, depth=widest, show=WHOLE)
+
+
+def plan_depths(work: Work, cut_id: str, material: str, total: Number, operation: str, diameter: Number | None) -> dict[str, Number]:
+    """Roughing passes and a light last one: how many, how deep, and all passes together."""
+    deepest = deepest_pass(work, material, operation, "roughing", diameter)
+    light = deepest_pass(work, material, operation, "finishing", None)
+    if total.value <= 2 * light.value + 1e-9:
+        one = work.ledger.given(f"{cut_id}.all-passes", 1.0, "1", "passes in all", "arithmetic", formula="no more than two light passes deep", inputs=(total.id, light.id), show=WHOLE)
+        return {"last pass": total, "all passes": one}
+    rest = work.ledger.work(f"{cut_id}.rough", milling.left_to_take, "to take before the last pass", work.unit, full=total, taken=light)
+    found = plan_passes(work, cut_id, rest, deepest)
+    every = work.ledger.given(
+        f"{cut_id}.all-passes", found["passes"].value + 1, "1", "passes in all", "arithmetic", formula="passes + 1", inputs=(found["passes"].id,), show=WHOLE
+    )
+    return {**found, "last pass": light, "all passes": every}
+
+
+def depth_words(found: dict[str, Number]) -> Line:
+    """The passes in words."""
+    if "passes" not in found:
+        return line("One pass.")
+    if found["passes"].value == 1:
+        return line("One pass of {each}, then a light one of {last}.", each=found["pass depth"], last=found["last pass"])
+    return line("{count} passes of {each}, then a light one of {last}.", count=found["passes"], each=found["pass depth"], last=found["last pass"])
+
+
 def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict[str, Number]:
     """How many passes, and how deep each is."""
     count = work.ledger.work(f"{cut_id}.passes", cutting.passes, "passes", "1", total=total, depth=deepest, show=WHOLE)
@@ -104,10 +134,10 @@ def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict
     return {"passes": count, "pass depth": each}
 
 
-def time_of(work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str) -> Number:
-    """Time of an operation with the feed going and the handling between."""
+def time_of(work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str, show: Show = WHOLE) -> Number:
+    """A time, with what it is made of."""
     return work.ledger.given(
-        f"{cut_id}.time", minutes, "min", "time", "arithmetic", formula=formula, inputs=tuple(n.id for n in inputs), show=TENTHS
+        f"{cut_id}.time", minutes, "min", "time", "arithmetic", formula=formula, inputs=tuple(n.id for n in inputs), show=show
     )
 
 
@@ -118,4 +148,4 @@ def feed_time(work: Work, cut_id: str, length: Number, feed: Number, rounds: Num
     count = rounds.value if rounds else 1.0
     minutes = count * (cutting.cutting_time(length.value, feed.value) + handling.value) + change.value
     inputs = (length, feed, handling, change) + ((rounds,) if rounds else ())
-    return time_of(work, cut_id, minutes, inputs, "rounds * (length / feed + handling) + tool change")
+    return time_of(work, cut_id, minutes, inputs, "rounds * (length / feed + handling) + tool change", TENTHS)

@@ -58,7 +58,7 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
             continue
         half_number = work.ledger.work(
             f"size-{slug(name)}.half", stackups.half_tolerance, f"{name}, plus and minus", work.sizes[name].unit,
-            low=work.ledger[f"size-{slug(name)}.lower"], high=work.ledger[f"size-{slug(name)}.upper"], show=Show(places=5 if work.unit == "in" else 4),
+            low=work.ledger[f"size-{slug(name)}.lower"], high=work.ledger[f"size-{slug(name)}.upper"],
         )
         moved = stackups.sensitivity(lambda **env: written.value({k.replace("_", " "): v for k, v in env.items()}, functions), {k.replace(" ", "_"): v for k, v in work.env.items()}, name.replace(" ", "_"), half)
         per = f"{unit}/{work.sizes[name].unit}" if unit != work.sizes[name].unit else "1"
@@ -68,7 +68,6 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
         )
         spread_number = work.ledger.work(
             f"{number_id}-{slug(name)}.share", stackups.share, f"what {name} adds, plus and minus", unit, sensitivity=sensitivity, half_tolerance=half_number,
-            show=Show(places=5 if unit == "in" else None),
         )
         out.append(Contribution(from_job(name), sensitivity, spread_number))
     return tuple(sorted(out, key=lambda c: -c.spread.value))

@@ -31,6 +31,7 @@ class Route:
     blank: BlankPlan
     count: int
     zeros: Zeros | None = None
+    parallels: Number | None = None  # height of the pair in the set-up before
     opened: dict[str, Number] = field(default_factory=dict)  # a hole's diameter after the last cut on it
 
     def feature(self, operation: Operation) -> FeaturePlan | None:
@@ -132,8 +133,7 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     if held is None:
         return None
     cuts = tuple(c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None)
-    before = route.zeros
-    route.zeros = zeros
+    before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
     touch = surface_touch(work, set_up_id, "corner" if sloped else "surface", hold.high_end if sloped else hold.up, step)
     touches = zeros.touches + ((touch,) if touch else ())
     notes: list[Line] = []
@@ -166,7 +166,7 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
     """Room above the jaws for the tip and for cuts across them; room below for what comes through."""
     work = route.work
     clear = work.rule("clearance")
-    above: list[Number] = []
+    above: list[Number] = [clear]
     below: list[Number] = []
     if any(t.axis == "y" and t.kind in ("edge", "middle", "between") for t in zeros.touches):
         above.append(work.rule("tip engagement"))
@@ -178,7 +178,8 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
             above.append(work.ledger.work(f"{set_up_id}.above", sums.support_height, "work wanted above the jaws", work.unit, base=feature.sizes["depth"], rise=clear))
         if feature.through:
             below.append(room_below(route, set_up_id, operation, clear))
-    return Needs(max(above, key=lambda n: n.value, default=None), max(below, key=lambda n: n.value, default=None))
+    keep = route.parallels if set_up.keep_zero else None
+    return Needs(max(above, key=lambda n: n.value), max(below, key=lambda n: n.value, default=None), keep)
 
 
 def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number) -> Number:

@@ -8,7 +8,7 @@ from jobcards.definition.job import Part
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.work import Work, slug
-from jobcards.trade import grooves, locating, partial_bores
+from jobcards.trade import grooves, locating, milling, partial_bores
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.setups import FACES
 
@@ -62,14 +62,17 @@ def plan_feature(work: Work, feature_id: str, name: str, feature: Feature, block
         size = work.expression(f"{feature_id}.size", feature.size, "corners broken about")
         return FeaturePlan(name, "broken corners", "", {"size": size}, dry_run=False)
     if isinstance(feature, shapes.TurnedDiameter):
+        begin = work.expression(f"{feature_id}.from", feature.start, f"{name}: begins, from the left end")
+        length = work.expression(f"{feature_id}.length", feature.length, f"{name}: length")
         return FeaturePlan(
             name,
             "turned diameter",
             "",
             {
                 "diameter": work.expression(f"{feature_id}.diameter", feature.diameter, f"{name}: diameter"),
-                "from": work.expression(f"{feature_id}.from", feature.start, f"{name}: begins, from the left end"),
-                "to": work.expression(f"{feature_id}.to", feature.end, f"{name}: ends, from the left end"),
+                "from": begin,
+                "length": length,
+                "to": work.ledger.work(f"{feature_id}.to", milling.support_height, f"{name}: ends, from the left end", work.unit, base=begin, rise=length),
             },
         )
     if isinstance(feature, shapes.TurnedChamfer):

@@ -1,6 +1,5 @@
 """The drawing's sizes as numbers: nominal, limits, and the middle of the limits that is aimed for."""
 
-from jobcards import quantity
 from jobcards.definition.size import Size
 from jobcards.planning.number import Number, Show
 from jobcards.planning.work import Work, slug
@@ -54,10 +53,7 @@ def enter_limits(work: Work, size: Size, unit: str, source: str, inputs: tuple[s
 
 
 def places(value: float, unit: str) -> int | None:
-    """Decimals that a size needs: the unit's own, or none where the middle of two limits falls between them."""
-    own = {"in": 4, "mm": 3, "deg": 2}.get(unit)
-    if own is None:
+    """Decimals that a size is shown with: the unit's own, and one more in mm where the middle of two limits asks for it."""
+    if unit != "mm":
         return None
-    return own + 1 if abs(quantity.parse_shown(quantity.show(value, unit, own)) - value) > 1e-9 and unit != "deg" else own
-
-
+    return 3 if abs(value * 100 - round(value * 100)) > 1e-6 else 2

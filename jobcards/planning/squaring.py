@@ -4,13 +4,13 @@ from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
 from jobcards.planning.card import BlankPlan, Cut, HoldPlan, ShapePlan
 from jobcards.planning.holding import Needs, plan_vise
-from jobcards.planning.number import Number
+from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.shapes import AXES, BLOCK
 from jobcards.planning.words import Line, Words, line
 from jobcards.planning.work import Work, slug
 from jobcards.planning.zero import OPPOSITE
-from jobcards.trade import milling, setups, stackups
+from jobcards.trade import cutting, milling, setups, stackups
 from jobcards.trade.setups import FACES
 
 ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's, by axis
@@ -21,13 +21,14 @@ def plan_squaring(
 ) -> tuple[Cut, ...]:
     """One cut for each face in the order given, each with its own hold."""
     assert set_up.square_up is not None
-    cutter = work.shop.cutters[set_up.square_up.cutter]
-    tool = rates.plan_cutter(work, set_up.square_up.cutter, cutter)
     done: list[str] = []
     cuts: list[Cut] = []
     for face in set_up.square_up.order:
         cut_id = f"{set_up_id}-{slug(face)}"
         end = FACES[face][0] == 0
+        name = set_up.square_up.end_cutter if end and set_up.square_up.end_cutter else set_up.square_up.cutter
+        cutter = work.shop.cutters[name]
+        tool = rates.plan_cutter(work, name, cutter)
         up, jaw = held_for(face, done, end)
         lying = lie(up, jaw, shape)
         second = OPPOSITE[face] in done
@@ -93,15 +94,16 @@ def face_cut(
     operation = "side milling" if end else "face milling"
     speeds = rates.spindle_speed(work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], steps, machine)
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    deepest = rates.deepest_pass(work, part.material, operation, "roughing", tool.sizes["diameter"] if end else None)
-    passes = rates.plan_passes(work, cut_id, sizes["take off"], deepest)
+    passes = rates.plan_depths(work, cut_id, part.material, sizes["take off"], operation, tool.sizes["diameter"] if end else None)
     run = work.ledger.work(
         f"{cut_id}.travel", setups.travel_for_cut, "table travel for one stroke", work.unit,
         length=lying.along("y" if end else "x"), cutter=tool.sizes["diameter"], clear=work.rule("clearance"),
     )
     if end:
         sizes["overhang"] = work.rule("overhang")
-    time = rates.feed_time(work, cut_id, run, feeds["feed"], passes["passes"])
+    strokes = rates.plan_strokes(work, cut_id, sizes["take off"] if end else lying.along("y"), tool.sizes["diameter"])
+    rounds = work.ledger.work(f"{cut_id}.rounds", cutting.strokes_in_all, "strokes in all", "1", passes=passes["all passes"], strokes=strokes, show=WHOLE)
+    time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
     words = face_words(face, end, second, sizes, passes, done)
     return Cut(
@@ -123,7 +125,7 @@ def face_words(face: str, end: bool, second: bool, sizes: dict[str, Number], pas
         said.append(line("Bring the size to {size}; about {off} has to come off. Measure before the last pass.", size=sizes["leave"], off=sizes["take off"]))
     else:
         said.append(line("Take off {off}.", off=sizes["take off"]))
-    said.append(line("{count} of {depth} each.", count=passes["passes"], depth=passes["pass depth"]) if passes["passes"].value > 1 else line("One pass."))
+    said.append(rates.depth_words(passes))
     return said
 
 

@@ -11,7 +11,7 @@ from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
-from jobcards.trade import angles, gauge_blocks, grooves, holding, milling, setups
+from jobcards.trade import angles, cutting, gauge_blocks, grooves, holding, milling, setups
 from jobcards.trade.formula import CannotBeDone
 
 
@@ -32,16 +32,12 @@ def plan_grooves(
     positions = tuple(groove_reading(work, cut_id, index, place, lying, zeros, step.value, mill) for index, place in enumerate(places))
     speeds = rates.spindle_speed(work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], mill.spindle_steps, machine)
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    deepest = rates.deepest_pass(work, part.material, "face milling", "roughing", None)
-    passes = rates.plan_passes(work, cut_id, feature.sizes["depth"], deepest)
+    passes = rates.plan_depths(work, cut_id, part.material, feature.sizes["depth"], "face milling", None)
     run = work.ledger.work(
         f"{cut_id}.travel", setups.travel_for_cut, "table travel for one groove", work.unit,
         length=lying.along("y"), cutter=tool.sizes["diameter"], clear=work.rule("clearance"),
     )
-    strokes = work.ledger.given(
-        f"{cut_id}.strokes", feature.sizes["count"].value * passes["passes"].value, "1", "strokes in all", "arithmetic",
-        formula="grooves * passes", inputs=(feature.sizes["count"].id, passes["passes"].id), show=WHOLE,
-    )
+    strokes = work.ledger.work(f"{cut_id}.rounds", cutting.strokes_in_all, "strokes in all", "1", passes=passes["all passes"], strokes=feature.sizes["count"], show=WHOLE)
     time = rates.feed_time(work, cut_id, run, feeds["feed"], strokes)
     sizes = {name: feature.sizes[name] for name in ("depth", "tilt", "pitch", "flat", "count", "full depth")}
     return Cut(
@@ -70,7 +66,8 @@ def groove_words(sizes: dict[str, Number], passes: dict[str, Number]) -> list[Li
     """How the grooves are cut."""
     return [
         line("Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove."),
-        line("Raise the work {depth} for the full depth, in {count} of {each} each.", depth=sizes["depth"], count=passes["passes"], each=passes["pass depth"]),
+        line("Raise the work by {depth} for the full depth.", depth=sizes["depth"]),
+        rates.depth_words(passes),
         line("A flat of {flat} stays on top; at {full} the crests would come to a point.", flat=sizes["flat"], full=sizes["full depth"]),
         line("Set on every groove from the same side, so that the slack of the screw stays on one side."),
     ]
@@ -104,21 +101,18 @@ def plan_slope(
     )
     speeds = rates.spindle_speed(work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], mill.spindle_steps, machine)
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    deepest = rates.deepest_pass(work, part.material, "face milling", "roughing", None)
-    passes = rates.plan_passes(work, cut_id, depth, deepest)
+    passes = rates.plan_depths(work, cut_id, part.material, depth, "face milling", None)
     run = work.ledger.work(
         f"{cut_id}.travel", setups.travel_for_cut, "table travel for one stroke", work.unit,
         length=start, cutter=tool.sizes["diameter"], clear=work.rule("clearance"),
     )
-    strokes = rates.plan_passes(work, f"{cut_id}.across", lying.along("y"), tool.sizes["diameter"])["passes"]
-    rounds = work.ledger.given(
-        f"{cut_id}.rounds", strokes.value * passes["passes"].value, "1", "strokes in all", "arithmetic", formula="strokes across * passes",
-        inputs=(strokes.id, passes["passes"].id), show=WHOLE,
-    )
+    strokes = rates.plan_strokes(work, cut_id, lying.along("y"), tool.sizes["diameter"])
+    rounds = work.ledger.work(f"{cut_id}.rounds", cutting.strokes_in_all, "strokes in all", "1", passes=passes["all passes"], strokes=strokes, show=WHOLE)
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     words: list[Line] = [
         line("Scribe a line {start} from the {face} on the front, where the slope shall start.", start=start, face=feature.toward),
-        line("Touch the corner that stands highest, then raise the work {depth} in all, in {count} of {each} each.", depth=depth, count=passes["passes"], each=passes["pass depth"]),
+        line("Touch the corner that stands highest, then raise the work by {depth} altogether.", depth=depth),
+        rates.depth_words(passes),
         line("The flat grows from the {face} and just reaches the line at the last pass.", face=feature.toward),
     ]
     return Cut(

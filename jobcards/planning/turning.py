@@ -178,6 +178,8 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     """A diameter turned from the free end, in roughing passes and one light last pass."""
     work = turn.work
     tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", turn.now)
+    rough = rates.lathe_feed(work, f"{cut_id}.rough-feed", turn.part.material, "turning", "roughing", found["speed"])
+    found |= {"roughing feed a turn": rough["feed a turn"], "roughing feed": rough["feed"]}
     finish = feature.sizes["diameter"]
     far = feature.sizes["from"] if turn.free_end == "right end" else feature.sizes["to"]
     length = turn.from_free_end(far, f"{feature.name}: length from the faced end", f"{cut_id}.length")

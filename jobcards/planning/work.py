@@ -17,6 +17,7 @@ from jobcards.trade import every_formula
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.speeds_table import TableValue
 
+PLAIN = re.compile(r"\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?|\.\d+")
 UNIT = {"inch": "in", "mm": "mm"}
 
 
@@ -60,6 +61,8 @@ class Work:
         value = written.value(self.env, every_formula())
         names = tuple(self.sizes[name].id for name in written.names)
         formula = written.text if names else "as drawn"
+        if show is AS_UNIT and not names:
+            show = Show(text_as_written=as_written(written))
         return self.ledger.given(
             number_id, value, unit or self.unit, label, "the job's definition", formula=formula, inputs=names, show=show
         )
@@ -85,6 +88,8 @@ class Work:
     def shop_length(self, number_id: str, written: Expression, label: str, show: Show = AS_UNIT) -> Number:
         """A length of the shop file, in the job's unit."""
         value = quantity.convert(written.value({}), UNIT[self.shop.units], self.unit)
+        if show is AS_UNIT and UNIT[self.shop.units] == self.unit:
+            show = Show(text_as_written=as_written(written))
         return self.ledger.given(number_id, value, self.unit, label, "the shop file", formula="as there is", show=show)
 
     def shop_angle(self, number_id: str, written: Expression, label: str) -> Number:
@@ -98,6 +103,12 @@ class Work:
             for words, attribute in names.items()
             if getattr(thing, attribute, None) is not None
         }
+
+
+def as_written(written: Expression) -> str | None:
+    """A plain size as the file writes it, `1-1/8` or `0.200`; nothing for one with a unit or a sum."""
+    text = written.text.strip()
+    return text if PLAIN.fullmatch(text) else None
 
 
 def from_job(text: str) -> Authored:

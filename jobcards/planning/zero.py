@@ -196,7 +196,8 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
             continue
         nothing = work.ledger.given(f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies")
         touches.append(Touch(axis, "kept", new, lying.side(new)[1], nothing, None, None, line("{axis}: leave the zero as it was.", axis=axis.upper())))
-    return Zeros(places, tuple(touches), set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
+    in_order = tuple(sorted(touches, key=lambda touch: touch.axis))
+    return Zeros(places, in_order, set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
 
 
 def where(axis: str, side: int) -> str:

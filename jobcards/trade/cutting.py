@@ -270,3 +270,20 @@ def cutting_time(length: float, feed: float) -> float:
     not_negative(length=length)
     positive(feed=feed)
     return length / feed
+
+
+@formula(title="Strokes in all", text="rounds = passes * strokes", source=ARITHMETIC)
+def strokes_in_all(passes: int, strokes: int) -> float:
+    """How often the feed runs: each pass in depth takes every stroke, or every groove, once.
+
+    Args:
+        passes [1]: passes in depth
+        strokes [1]: strokes side by side, or grooves
+    Returns [1]: strokes in all
+    Raises CannotBeDone: when either is not a whole number from 1 up.
+
+    >>> strokes_in_all(3, 21)
+    63.0
+    """
+    whole(1, passes=passes, strokes=strokes)
+    return float(passes * strokes)
