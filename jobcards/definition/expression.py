@@ -70,8 +70,11 @@ class Expression:
                     Problem(self.place(piece.offset), wrong, advise(piece.name, sizes) if sizes else "write a number")
                 )
             if isinstance(piece, Call) and piece.name not in formulas:
-                wrong = f"“{piece.name}” is not a formula"
-                problems.append(Problem(self.place(piece.offset), wrong, advise(piece.name, formulas)))
+                wrong, instead = f"“{piece.name}” is not a formula", advise(piece.name, formulas)
+                if piece.name in sizes:
+                    wrong = f"no sign stands between “{piece.name}” and “(”"
+                    instead = "write + - * or / between them"
+                problems.append(Problem(self.place(piece.offset), wrong, instead))
         return problems
 
     def kind(self, kinds: Mapping[str, str], functions: Functions = {}) -> str:  # noqa: B006

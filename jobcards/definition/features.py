@@ -71,7 +71,7 @@ class TurnedDiameter(Feature):
 
     diameter: Expression = key(Length(positive=True), "across", "3/4")
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
-    length: Expression = key(Length(), "how long it is", "shank length")
+    length: Expression = key(Length(positive=True), "how long it is", "shank length")
 
 
 @dataclass(kw_only=True)

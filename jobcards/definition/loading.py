@@ -46,11 +46,10 @@ def load_job(path: Path) -> Job:
     sizes = work.all()
     reader.problems += work.problems
     known = Known(sizes, keys_of(root, "sizes"), every_formula())
-    readable = not reader.problems
     reader.problems += list(check(read.values, reader, known))
     if "picture" in read.marks:
         reader.problems += check_picture(read.values["picture"], read.marks["picture"], keys_of(root, "parts"))
-    if readable:
+    if not reader.problems:
         reader.problems += check_used(stated, keys_of(root, "sizes"), reader.asked, reader.texts)
     if reader.problems:
         raise ProblemsFound(reader.problems)
@@ -70,7 +69,8 @@ def check(values: dict[str, Any], reader: Reader, known: Known) -> Iterator[Prob
     yield from check_revisions(values.get("revisions") or [])
     for name, part in (values.get("parts") or {}).items():
         yield from check_part(part, known)
-        yield from check_route(name, part)
+        if bool(part.block) != bool(part.turned):
+            yield from check_route(name, part)
     for requirement in (values.get("requirements") or {}).values():
         yield from check_requirement(requirement, known)
 

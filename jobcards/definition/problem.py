@@ -57,6 +57,11 @@ def listed(words: Iterable[str], most: int = 12) -> str:
     return known[0] if len(known) == 1 else ", ".join(known[:-1]) + " or " + known[-1] if known else "nothing"
 
 
+def article(word: str) -> str:
+    """The word with a or an before it: `a length`, `an angle`."""
+    return f"an {word}" if word[0] in "aeiou" else f"a {word}"
+
+
 def advise(word: str, words: Iterable[str]) -> str:
     """What to write instead of a word that is not one of those."""
     known = list(words)

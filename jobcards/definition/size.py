@@ -15,6 +15,8 @@ BOTH_WAYS = re.compile(rf"(?P<rest>.*?)[ ]*(?:±|\+/-|\+/−)[ ]*(?P<amount>{AMO
 EACH_WAY = re.compile(rf"(?P<rest>.*?)[ ]*(?P<one>(?:^|(?<=[ ]))[-+−]{AMOUNT})[ ]*/[ ]*(?P<other>[-+−]{AMOUNT})")
 FIT_CLASS = r"(?:RC|LC|LT|LN|FN)[0-9]{1,2} (?:hole|shaft)|[A-Za-z]{1,2}[0-9]{1,2}"
 WITH_FIT = re.compile(rf"(?P<rest>[-+−]?[ ]*{AMOUNT})[ ]+(?P<fit>{FIT_CLASS})")
+STRANGE_TOLERANCE = re.compile(r"(?:±|\+/-|\+/−|\+-).*")
+STRANGE_FIT = re.compile(rf"{AMOUNT}[ ]+(?P<word>(?!(?:mm|in|deg)\b)[^\W\d_][\w ]*)")
 
 
 @dataclass(frozen=True)
@@ -110,4 +112,17 @@ def read_stated(text: str, mark: Mark, unit: str) -> StatedSize:
             return StatedSize(
                 size=parse(rest, mark, unit), tolerance=read_deviations(tolerance, place, unit), mark=mark
             )
+    refuse_strange_ending(text, mark)
     return StatedSize(size=parse(text, mark, unit), mark=mark)
+
+
+def refuse_strange_ending(text: str, mark: Mark) -> None:
+    """Raise ProblemsFound where something stands after the size that is meant as a tolerance or a fit."""
+    begun = STRANGE_TOLERANCE.search(text)
+    if begun:
+        place = Mark(mark.file, mark.line, mark.column + begun.start())
+        raise found(place, f"“{begun[0][:40]}” is no tolerance", "write it as ±0.005 or +0.005/-0")
+    word = STRANGE_FIT.fullmatch(text)
+    if word:
+        place = Mark(mark.file, mark.line, mark.column + word.start("word"))
+        raise found(place, f"“{word['word'][:40]}” is no class of fit", "write it as RC5 hole, RC5 shaft, H7 or g6")

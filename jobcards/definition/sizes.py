@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, found
+from jobcards.definition.problem import Problem, ProblemsFound, article, found
 from jobcards.definition.size import Size, StatedSize
 from jobcards.definition.syntax.dimension import Functions
 from jobcards.quantity import NotAQuantity
@@ -100,7 +100,7 @@ class SizeWork:
             if (deviations.shape == "angle") != (size.kind == "angle"):
                 raise found(
                     stated.place("tolerance"),
-                    f"“{deviations.text}” is no tolerance of {an(size.kind)}",
+                    f"“{deviations.text}” is no tolerance of {article(size.kind)}",
                     written(size.kind),
                 )
             return limited(size, deviations.lower, deviations.upper, deviations.text, "stated", STATED)
@@ -118,7 +118,7 @@ class SizeWork:
         """A size whose limits come from a table of fits."""
         mark = stated.place("fit")
         if size.kind != "length":
-            raise found(mark, f"“{stated.fit}” is no fit of {an(size.kind)}", written(size.kind))
+            raise found(mark, f"“{stated.fit}” is no fit of {article(size.kind)}", written(size.kind))
         limits = attempt(lambda: self.tables.fit(size.nominal, stated.fit, self.unit), mark)
         fitted = limited(size, limits.lower_deviation, limits.upper_deviation, stated.fit, "fit", limits.source)
         return replace(fitted, fit=stated.fit)
@@ -169,10 +169,6 @@ def attempt(look_up: Callable[[], Result], mark: Mark) -> Result:
     except (ValueError, NotAQuantity) as error:
         wrong, _, instead = str(error).partition("; ")
         raise found(mark, wrong, instead or "write the tolerance, as in ±0.005") from None
-
-
-def an(kind: str) -> str:
-    return f"an {kind}" if kind == "angle" else f"a {kind}"
 
 
 def written(kind: str) -> str:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator
 from jobcards.definition import kinds
 from jobcards.definition.checks.known import Known, told
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, advise
+from jobcards.definition.problem import Problem, ProblemsFound, advise, article
 from jobcards.definition.reading.reader import Asked
 from jobcards.definition.size import StatedSize
 from jobcards.definition.text import sizes_meant
@@ -71,7 +71,3 @@ def check_used(
     for name in stated:
         if name not in used:
             yield Problem(places[name], f"the size “{name}” is never used", "use it in a part, or leave it out")
-
-
-def article(word: str) -> str:
-    return f"an {word}" if word == "angle" else f"a {word}"

@@ -6,7 +6,7 @@ from itertools import pairwise
 from jobcards.definition.checks.known import Known, told
 from jobcards.definition.job import Requirement, Revision
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, advise
+from jobcards.definition.problem import Problem, ProblemsFound, advise, article
 
 
 def check_revisions(revisions: Sequence[Revision]) -> Iterator[Problem]:
@@ -38,8 +38,8 @@ def check_requirement(requirement: Requirement, known: Known) -> Iterator[Proble
             given = limit.kind(known.kinds, known.functions)
             bare = limit.is_bare(known.kinds, known.functions) and kind != "angle"
             if given != kind and not bare:
-                wrong = f"is a limit of another kind than the value, which is {kind}"
-                instead = "write it with °, as in 4°" if kind == "angle" else f"write a {kind}"
+                wrong = f"is a limit of another kind than the value, {article(kind)}"
+                instead = "write it with °, as in 4°" if kind == "angle" else f"write {article(kind)}"
                 yield told(limit, wrong, instead)
                 return
     except ProblemsFound:

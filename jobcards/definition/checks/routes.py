@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from jobcards.definition.features import FACES
 from jobcards.definition.job import Hold, Operation, Part, SetUp, Zero
 from jobcards.definition.problem import Problem, advise
 
@@ -98,7 +99,7 @@ def square_to(face: str, other: str) -> bool:
 
 def free(*taken: str) -> str:
     """The faces at right angles to those taken."""
-    left = [face for face in OPPOSITE if not any(square_to(other, face) for other in taken)]
+    left = [face for face in FACES if not any(square_to(other, face) for other in taken)]
     return " or ".join([", ".join(left[:-1]), left[-1]])
 
 

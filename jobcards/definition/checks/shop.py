@@ -18,6 +18,9 @@ def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
     yield from missing(setup.machine, shop.machines, "a machine", setup.place("machine"))
     if setup.square_up:
         yield from missing(setup.square_up.cutter, shop.cutters, "a cutter", setup.square_up.place("cutter"))
+        if setup.square_up.end_cutter:
+            ends = setup.square_up.place("end_cutter")
+            yield from missing(setup.square_up.end_cutter, shop.cutters, "a cutter", ends)
     for operation in setup.operations:
         yield from missing(operation.cutter, shop.cutters, "a cutter", operation.place("cutter"))
     if setup.hold:

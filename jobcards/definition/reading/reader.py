@@ -76,10 +76,12 @@ class Reader:
                 )
                 read.values[entry.name] = value
                 read.marks[entry.name] = node.entries[key].mark
-                complete &= value is not None
+                complete &= value is not None and not (
+                    isinstance(value, dict) and len(value) < entries_of(node.entries[key])
+                )
             elif is_required(entry):
                 complete = False
-                if not any(nearest(other, [key]) for other in strange):
+                if not node.spoilt and not any(nearest(other, [key]) for other in strange):
                     wrong = f"the key “{key}” is missing ({entry.metadata['doc']})"
                     self.note(found(node.mark, wrong, f"write {key}: {entry.metadata['example']}"))
         return Fields(read.values, read.marks, complete)
@@ -209,6 +211,10 @@ def example(model: type[Model]) -> str:
     return "{" + ", ".join(f"{key_of(entry)}: {entry.metadata['example']}" for entry in needed[:3]) + "}"
 
 
+def entries_of(node: Node) -> int:
+    return len(node.entries) if isinstance(node, Mapping) else 0
+
+
 def choice_text(node: Node) -> str:
     """A word that was looked at before."""
     assert isinstance(node, Scalar)
@@ -221,4 +227,4 @@ def what(node: Node) -> str:
 
 def in_quotes(node: Node) -> str:
     opening = "{" if isinstance(node, Mapping) else "["
-    return f"write one value; a text that begins with {opening} must stand in quotes"
+    return f"write one value, and put a text that begins with {opening} in quotes"

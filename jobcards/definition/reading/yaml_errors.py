@@ -31,28 +31,32 @@ SAID = {
     "scanning a quoted scalar": ("a quote is not closed", "close the quote"),
     "parsing a flow mapping": (
         "a “{” is not closed, or a comma is missing inside it",
-        "close it with “}”; a text that begins with { must stand in quotes",
+        "close it with “}”, or put a text that begins with { in quotes",
     ),
     "parsing a flow sequence": (
         "a “[” is not closed, or a comma is missing inside it",
-        "close it with “]”; a text that begins with [ must stand in quotes",
+        "close it with “]”, or put a text that begins with [ in quotes",
     ),
     "parsing a block mapping": (
         "this does not belong to the keys above it",
-        f"{NEIGHBOURS}; a text that begins with a quote, {{ or [ must stand in quotes whole",
+        f"{NEIGHBOURS}, and put a text that begins with a quote, {{ or [ in quotes whole",
     ),
     "parsing a block collection": ("this does not belong to the dashes above it", NEIGHBOURS),
-    "block sequence entries": ("a dash cannot stand here", "put the list on the lines below its key"),
+    "sequence entries are not allowed": ("a dash cannot stand here", "put the list on the lines below its key"),
     "expected the node content": ("a value is missing or stands wrong here", "write the value after the key"),
     "expected '<document start>'": ("this belongs to nothing above it", f"leave it out, or {NEIGHBOURS}"),
 }
+# What was begun here is missed only lines later; the place where it began is told.
+LEFT_OPEN = ("simple key", "quoted scalar", "a flow")
 
 
 def explained(error: yaml.MarkedYAMLError, file: str) -> Problem:
     """The problem behind an error of PyYAML, with its place."""
-    place = error.problem_mark or error.context_mark
-    mark = Mark(file, place.line + 1, place.column + 1) if place else Mark(file, 1, 1)
     said = f"{error.context or ''} {error.problem or ''}"
+    place, begun = error.problem_mark or error.context_mark, error.context_mark
+    if place and begun and begun.line < place.line and any(words in said for words in LEFT_OPEN):
+        place = begun
+    mark = Mark(file, place.line + 1, place.column + 1) if place else Mark(file, 1, 1)
     for words, (wrong, instead) in SAID.items():
         if words in said:
             return Problem(mark, wrong, instead)

@@ -38,6 +38,7 @@ class Mapping:
 
     mark: Mark
     entries: dict[str, "Node"] = field(default_factory=dict)
+    spoilt: bool = False
     keys: dict[str, Scalar] = field(default_factory=dict)
 
 
@@ -51,7 +52,9 @@ def read_nodes(data: bytes, file: str) -> tuple[Mapping, list[Problem]]:
     try:
         root = composer.document()
     except yaml.MarkedYAMLError as error:
-        raise ProblemsFound([*composer.problems, explained(error, file)]) from None
+        problem = explained(error, file)
+        told = any(other.mark.line == problem.mark.line for other in composer.problems)
+        raise ProblemsFound(composer.problems + ([] if told else [problem])) from None
     if not isinstance(root, Mapping):
         raise ProblemsFound(
             [
@@ -118,7 +121,7 @@ class Composer:
         next(self.events)
         start = next(self.events)
         if isinstance(start, events.StreamEndEvent):
-            raise found(Mark(self.file, 1, 1), "the file is empty", "write a definition; scripts/new_job.py begins one")
+            raise found(Mark(self.file, 1, 1), "the file is empty", "begin a definition with scripts/new_job.py")
         assert isinstance(start, events.DocumentStartEvent)
         if start.version or start.tags:
             self.refuse(self.mark(start), "a YAML directive stands here", "leave the line with % out")
@@ -182,6 +185,8 @@ class Composer:
         while not isinstance(event := next(self.events), events.MappingEndEvent):
             key = self.node(event, depth + 1)
             value = self.node(next(self.events), depth + 1)
+            if not isinstance(key, Scalar) or key.text == "<<":
+                found.spoilt = True
             if not isinstance(key, Scalar):
                 self.refuse(key.mark, "a key must be a word", "put the text in quotes if it begins with { or [")
             elif key.text == "<<":

@@ -1,10 +1,11 @@
-"""Whether an expression gives a length, an angle or a plain number; feet are not added to degrees."""
+"""Whether an expression gives a length, an angle or a plain number; a length and an angle cannot be added."""
 
 import inspect
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from jobcards.definition.problem import article
 from jobcards.definition.syntax.tokens import Misread
 from jobcards.definition.syntax.tree import Amount, Call, Name, Negative, Pair, Tree
 
@@ -63,7 +64,11 @@ def alike(left: Dimension, right: Dimension, offset: int) -> Dimension:
         if one.bare:
             raise Misread(offset, "a number without ° meets an angle", "write the angle's °, as in 45°")
     if left != right:
-        raise Misread(offset, f"a {left} and a {right} are put together", "add, take away or compare like with like")
+        raise Misread(
+            offset,
+            f"{article(str(left))} and {article(str(right))} are put together",
+            "add, take away or compare like with like",
+        )
     return left
 
 
@@ -77,9 +82,9 @@ def need(given: Dimension, wanted: Dimension, name: str, offset: int) -> None:
     if given.bare and wanted.angle == 0:
         return
     if replace(given, bare=False) != wanted:
-        written = "a number without °" if given.bare else f"a {given}"
-        instead = "write the angle's °, as in 45°" if given.bare else f"give {name} a {wanted}"
-        raise Misread(offset, f"{name} takes a {wanted}, not {written}", instead)
+        written = "a number without °" if given.bare else article(str(given))
+        instead = "write the angle's °, as in 45°" if given.bare else f"give {name} {article(str(wanted))}"
+        raise Misread(offset, f"{name} takes {article(str(wanted))}, not {written}", instead)
 
 
 def count(call: Call, wanted: int) -> None:

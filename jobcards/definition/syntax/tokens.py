@@ -8,6 +8,7 @@ from jobcards.quantity import ANGLE, NUMBER, NotAQuantity, convert, degrees_of, 
 
 LITERAL = re.compile(rf"(?P<number>{NUMBER})(?:[ ]*(?P<unit>(?:mm|in)(?!\w)|[\"″”]))?")
 WORDS = re.compile(r"[^\W\d_]\w*(?: +\w+)*")
+POWER_OF_TEN = re.compile(r"[0-9.]+[eE][-+]?[0-9]+")
 FORMULA = re.compile(r"[A-Za-z_]\w*(?:\.\w+)?(?=[ ]*\()")
 SIGNS = {"+": "+", "-": "-", "−": "-", "–": "-", "*": "*", "×": "*", "·": "*", "/": "/", "(": "(", ")": ")", ",": ","}
 MIXED_AFTER_FRACTION = re.compile(r"(?:-|[ ]+)[0-9]+/[0-9]")
@@ -69,6 +70,9 @@ def next_token(text: str, offset: int, unit: str, before: str) -> tuple[Token, i
 def number_token(text: str, offset: int, unit: str, before: str) -> tuple[Token, int]:
     """A number with the unit that was written after it, if any."""
     try:
+        power = POWER_OF_TEN.match(text, offset)
+        if power:
+            raise NotAQuantity(f"“{power[0]}” is not how a shop writes numbers; write it out, as in 0.001 or 1000")
         angle = ANGLE.match(text, offset)
         if angle:
             value = degrees_of(angle["degrees"], angle["minutes"], angle["seconds"])
