@@ -5,6 +5,8 @@ python3 scripts/serve.py --build         build into site/ and stop
 python3 scripts/serve.py --job SLUG      that one card, while you write it
 """
 
+from __future__ import annotations
+
 import sys
 
 from _setup import inside

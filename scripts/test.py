@@ -1,5 +1,7 @@
 """Run all tests. Arguments go to pytest, for example: python3 scripts/test.py tests/trade -x"""
 
+from __future__ import annotations
+
 import os
 import shutil
 import subprocess

@@ -117,6 +117,14 @@ def test_no_file_outgrows_its_topic() -> None:
     assert long == {}
 
 
+@pytest.mark.parametrize("script", sorted((ROOT / "scripts").glob("*.py")), ids=lambda path: path.name)
+def test_an_old_python_can_read_the_scripts(script: Path) -> None:
+    """It has to get as far as saying which Python is needed."""
+    text = script.read_text(encoding="utf-8")
+    ast.parse(text, feature_version=(3, 8))
+    assert "from __future__ import annotations" in text
+
+
 def test_the_locks_name_no_address_and_every_package_has_its_hash() -> None:
     for path in tracked("scripts/lock"):
         text = path.read_text(encoding="utf-8")

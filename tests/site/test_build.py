@@ -2,9 +2,7 @@
 
 import filecmp
 import json
-import os
 import re
-import signal
 import socket
 import subprocess
 import sys
@@ -96,14 +94,15 @@ def test_an_edit_shows_while_serving(house: House) -> None:
     program = "import sys, pathlib; from jobcards.pages.build import serve; "
     program += "serve(int(sys.argv[1]), config=pathlib.Path(sys.argv[2]))"
     command = [sys.executable, "-c", program, str(port), str(house.config)]
-    server = subprocess.Popen(command, cwd=build.ROOT, start_new_session=True)
+    server = subprocess.Popen(command, cwd=build.ROOT)
     try:
         assert wait_for(port, "worked out")
         house.write("worked out afresh")
         assert wait_for(port, "worked out afresh")
     finally:
-        os.killpg(server.pid, signal.SIGTERM)  # the engine that it started, too
+        server.terminate()
         server.wait()
+    assert not build.port_taken(port), "the engine must stop with it"
 
 
 def wait_for(port: int, words: str) -> bool:
