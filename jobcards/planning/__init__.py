@@ -1,4 +1,6 @@
-"""From a definition and a shop to a worked card: stock, set-ups, readings, cuts, checks, cautions, every number with its origin."""
+"""From a definition and a shop to a worked card: stock, set-ups, readings, cuts, checks, cautions, every number with
+its origin.
+"""
 
 from jobcards.planning.card import Card
 from jobcards.planning.plan import plan_card

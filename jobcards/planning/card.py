@@ -1,6 +1,7 @@
 """A worked card: everything a page, a wall sheet, a drawing or the dry run needs, and nothing they must work out.
 
-All numbers are `Number`s of the card's ledger. Faces are named as on the drawing. Part coordinates: x from the left end,
+All numbers are `Number`s of the card's ledger. Faces are named as on the drawing. Part coordinates: x from the left
+end,
 y from the bottom, z from the back. A milled set-up's own axes, seen from in front of the machine: x to the right
 along the table, y away from you toward the fixed jaw, z up. The fixed jaw is at the far side.
 """
@@ -19,7 +20,8 @@ class FeaturePlan:
     """A feature of the finished part with its worked sizes (each at the middle of its limits).
 
     sizes by shape: hole, partial bore, counterbore: "diameter", "depth" (through holes carry the part's size there);
-    serrations: "pitch", "tilt", "flat", "first", "last", "depth", "count"; bevel: "start", "angle"; broken corners: "size";
+    serrations: "pitch", "tilt", "flat", "first", "last", "depth", "count"; bevel: "start", "angle"; broken corners:
+    "size";
     turned diameter: "diameter", "from", "to"; turned chamfer: "size". A worked extra may stand beside them
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
@@ -45,9 +47,11 @@ class ShapePlan:
 
 @dataclass(frozen=True)
 class BlankPlan:
-    """The piece of stock. sizes: flat bar "width" (along y), "thickness" (along z), "length"; round bar "diameter", "length".
+    """The piece of stock. sizes: flat bar "width" (along y), "thickness" (along z), "length"; round bar "diameter",
+    "length".
 
-    `outside` tells how far the blank stands out beyond the finished part at its left end, bottom and back (turned: right end).
+    `outside` tells how far the blank stands out beyond the finished part at its left end, bottom and back (turned:
+    right end).
     """
 
     shape: str
@@ -59,7 +63,8 @@ class BlankPlan:
 
 @dataclass(frozen=True)
 class CutterPlan:
-    """A cutter as the shop has it. sizes: "diameter", "flute length", "point", "width", "nose radius" where it has them."""
+    """A cutter as the shop has it. sizes: "diameter", "flute length", "point", "width", "nose radius" where it has
+    them."""
 
     name: Authored
     kind: str
@@ -93,8 +98,10 @@ class HoldPlan:
 class Touch:
     """One touch, or one axis of the zero.
 
-    kind: "edge" (the edge stands at zero), "middle" (the middle of a known length stands at zero), "between" (one of two
-    touches whose middle is zero), "line" (the cutter is set to a scribed line), "surface" (tool on the upper face, paper
+    kind: "edge" (the edge stands at zero), "middle" (the middle of a known length stands at zero), "between" (one of
+    two
+    touches whose middle is zero), "line" (the cutter is set to a scribed line), "surface" (tool on the upper face,
+    paper
     between), "corner" (tool on the highest corner of tilted work), "kept" (from the set-up before),
     "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end).
     `preset` is what the readout or dial is set to at the touch. `side` says where the tip stands seen from the work
@@ -114,7 +121,9 @@ class Touch:
 
 @dataclass(frozen=True)
 class Position:
-    """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, z the carriage)."""
+    """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, z the
+    carriage).
+    """
 
     label: Line
     x: Number | None = None
@@ -131,7 +140,8 @@ class Cut:
     "face": a face milled level; "take off" (first of a pair) or "leave" (the size to reach). Its own `hold`.
     "end": an end milled with the side of the cutter, work lying flat, end overhanging; as "face".
     "spot": positions x, y; sizes "depth". Marks the place; leaves nothing in the finished part.
-    "drill": positions x, y; "diameter", "depth" (full diameter, below the surface that is zero), through: breakthrough included.
+    "drill": positions x, y; "diameter", "depth" (full diameter, below the surface that is zero), through: breakthrough
+    included.
     "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
     "bore": boring head; positions x, y; "diameter", "depth".
     "grooves": one groove a position x (bottom of the groove), along y; "depth", "tilt" (head from upright).
@@ -140,7 +150,8 @@ class Cut:
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
     "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
     "hand": by hand, not dry-run.
-    Worked rates in `rates`: "speed" (rpm step), "wanted speed", "cutting speed", "feed", "passes", "pass depth", "time" as they apply.
+    Worked rates in `rates`: "speed" (rpm step), "wanted speed", "cutting speed", "feed", "passes", "pass depth",
+    "time" as they apply.
     """
 
     id: str

@@ -51,10 +51,15 @@ def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
                 calls.setdefault(caution.key, []).append(set_up.id)
                 texts[caution.key] = (Authored(caution.text, "table"),)
     always = {caution.key for caution in cautions_for(())}
-    return tuple(Caution(key, texts[key], () if key in always or len(where) > count / 2 else tuple(where)) for key, where in calls.items())
+    return tuple(
+        Caution(key, texts[key], () if key in always or len(where) > count / 2 else tuple(where))
+        for key, where in calls.items()
+    )
 
 
-def plan_gather(parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspection: tuple[InspectionRow, ...]) -> tuple[GatherGroup, ...]:
+def plan_gather(
+    parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspection: tuple[InspectionRow, ...]
+) -> tuple[GatherGroup, ...]:
     """What to lay out before starting, so that nothing is hunted for in mid-job."""
     stock = [(*row.stock, *line(", {length} of it", length=row.bar_needed)) for row in bars]
     cutters: list[Line] = []
@@ -65,9 +70,21 @@ def plan_gather(parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspe
             if hold is not None:
                 holding.append((hold.holder,))
                 if "parallel thickness" in hold.sizes:
-                    holding.append(line("parallels {height} × {thickness}", height=hold.sizes["parallel height"], thickness=hold.sizes["parallel thickness"]))
+                    holding.append(
+                        line(
+                            "parallels {height} × {thickness}",
+                            height=hold.sizes["parallel height"],
+                            thickness=hold.sizes["parallel thickness"],
+                        )
+                    )
                 if hold.kind == "sine bar in vise":
-                    holding.append(line("sine bar {length}, gauge blocks for {stack}", length=hold.sizes["sine bar length"], stack=hold.sizes["stack"]))
+                    holding.append(
+                        line(
+                            "sine bar {length}, gauge blocks for {stack}",
+                            length=hold.sizes["sine bar length"],
+                            stack=hold.sizes["stack"],
+                        )
+                    )
                 if hold.stop:
                     holding.append(line("work stop"))
         cutters += [(cut.cutter.name,) for cut in set_up.cuts if cut.cutter]
@@ -81,7 +98,17 @@ def plan_gather(parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspe
         ("Holding", holding),
         ("Finding zero", finders),
         ("Measuring", instruments),
-        ("At hand", [line("safety glasses"), line("brush and hook for chips"), line("cutting oil"), line("marking ink and scriber"), line("soft hammer"), line("rag and file for burrs")]),
+        (
+            "At hand",
+            [
+                line("safety glasses"),
+                line("brush and hook for chips"),
+                line("cutting oil"),
+                line("marking ink and scriber"),
+                line("soft hammer"),
+                line("rag and file for burrs"),
+            ],
+        ),
     )
     return tuple(GatherGroup(title, unlike(items)) for title, items in groups if items)
 
@@ -92,5 +119,3 @@ def unlike(items: list[Line]) -> tuple[Line, ...]:
     for item in items:
         out.setdefault(as_text(item), item)
     return tuple(out.values())
-
-

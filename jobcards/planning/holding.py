@@ -1,4 +1,6 @@
-"""Holding in the vise: parallels chosen so that cutter and edge finder have room, the grip that is left, and what is beside it."""
+"""Holding in the vise: parallels chosen so that cutter and edge finder have room, the grip that is left, and what is
+beside it.
+"""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -31,7 +33,12 @@ def of_kind(work: Work, model: type[Model]) -> tuple[str, Model] | None:
 
 def vise_sizes(work: Work, name: str, vise: kit.Vise) -> dict[str, Number]:
     """The vise's own sizes."""
-    words = {"jaw width": "jaw_width", "jaw depth": "jaw_depth", "jaw thickness": "jaw_thickness", "largest opening": "opening"}
+    words = {
+        "jaw width": "jaw_width",
+        "jaw depth": "jaw_depth",
+        "jaw thickness": "jaw_thickness",
+        "largest opening": "opening",
+    }
     return work.shop_lengths(f"shop-{slug(name)}", vise, words)
 
 
@@ -45,7 +52,16 @@ def stop_sizes(work: Work) -> dict[str, Number]:
 
 
 def plan_vise(
-    work: Work, hold_id: str, set_up: SetUp, up: str, jaw: str, stop: str, lying: Lie, height: Number, opening: Number, needs: Needs
+    work: Work,
+    hold_id: str,
+    set_up: SetUp,
+    up: str,
+    jaw: str,
+    stop: str,
+    lying: Lie,
+    height: Number,
+    opening: Number,
+    needs: Needs,
 ) -> HoldPlan:
     """Work in the vise on parallels: which pair, how much is gripped, what stands above the jaws."""
     assert set_up.hold is not None
@@ -69,22 +85,40 @@ def plan_vise(
         if needs.above is not None or needs.below is not None:
             work.problem(
                 set_up.hold.place("on"),
-                "no pair of parallels in the shop lifts the work so that cutter and finder clear the vise and enough is gripped",
+                "no pair of parallels in the shop lifts the work so that cutter and finder clear the vise and "
+                "enough is gripped",
                 "hold it by other faces, or add a pair to the shop file",
             )
     else:
         sizes.update(pair_sizes(work, *chosen))
     made = work.ledger.work
     sizes["grip"] = made(
-        f"{hold_id}.grip", holding.grip_depth, "height held by the jaws", work.unit,
-        jaw_depth=sizes["jaw depth"], parallel_height=sizes["parallel height"], work_height=height,
+        f"{hold_id}.grip",
+        holding.grip_depth,
+        "height held by the jaws",
+        work.unit,
+        jaw_depth=sizes["jaw depth"],
+        parallel_height=sizes["parallel height"],
+        work_height=height,
     )
     sizes["proud"] = made(
-        f"{hold_id}.proud", holding.proud, "work standing above the jaws", work.unit, work_height=height, grip=sizes["grip"]
+        f"{hold_id}.proud",
+        holding.proud,
+        "work standing above the jaws",
+        work.unit,
+        work_height=height,
+        grip=sizes["grip"],
     )
     side = lying.side(stop)[1] if stop else 0
     return HoldPlan(
-        "vise", from_shop(set_up.hold.holder), sizes, up, jaw, stop, side, instructions=tuple(vise_words(up, jaw, stop, side, sizes, chosen))
+        "vise",
+        from_shop(set_up.hold.holder),
+        sizes,
+        up,
+        jaw,
+        stop,
+        side,
+        instructions=tuple(vise_words(up, jaw, stop, side, sizes, chosen)),
     )
 
 
@@ -124,7 +158,12 @@ def pair_sizes(work: Work, name: str, pair: kit.ParallelPair, length: Number) ->
 
 
 def vise_words(
-    up: str, jaw: str, stop: str, side: int, sizes: Mapping[str, Number], chosen: tuple[str, kit.ParallelPair, Number] | None
+    up: str,
+    jaw: str,
+    stop: str,
+    side: int,
+    sizes: Mapping[str, Number],
+    chosen: tuple[str, kit.ParallelPair, Number] | None,
 ) -> list[Line]:
     """What to do, in order."""
     said = [line("{up} up, {jaw} against the fixed jaw.", up=f"The {up}", jaw=f"the {jaw}")]
@@ -134,14 +173,11 @@ def vise_words(
     if chosen:
         said.append(
             line(
-                "Parallels {height} high and {thickness} thick, one along each jaw. Tap the work down until neither slides.",
+                "Parallels {height} high and {thickness} thick, one along each jaw. Tap the work down until "
+                "neither slides.",
                 height=sizes["parallel height"],
                 thickness=sizes["parallel thickness"],
             )
         )
-    said.append(
-        line("The jaws grip {grip}; {proud} stands above them.", grip=sizes["grip"], proud=sizes["proud"])
-    )
+    said.append(line("The jaws grip {grip}; {proud} stands above them.", grip=sizes["grip"], proud=sizes["proud"]))
     return said
-
-

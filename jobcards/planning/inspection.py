@@ -79,8 +79,13 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     size = measured.size
     lower, upper = work.ledger[f"{size.id}.lower"], work.ledger[f"{size.id}.upper"]
     tolerance = work.ledger.given(
-        f"{size.id}.tolerance", upper.value - lower.value, size.unit, f"{size.label}: whole tolerance", "arithmetic",
-        formula="upper - lower", inputs=(upper.id, lower.id),
+        f"{size.id}.tolerance",
+        upper.value - lower.value,
+        size.unit,
+        f"{size.label}: whole tolerance",
+        "arithmetic",
+        formula="upper - lower",
+        inputs=(upper.id, lower.id),
     )
     chosen = choose_instrument(work, size, measured.how, tolerance)
     if chosen is None:
@@ -88,20 +93,37 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
         return InspectionRow(part.name, measured.what, size, lower, upper, None, None, None, note)
     name, uncertainty, ratio = chosen
     least = work.rule("least ratio")
-    note = () if ratio.value >= least.value - 1e-6 else line("The instrument is coarse for this tolerance: measure several times, and stay clear of the limits by {uncertainty}.", uncertainty=uncertainty)
+    note = (
+        ()
+        if ratio.value >= least.value - 1e-6
+        else line(
+            "The instrument is coarse for this tolerance: measure several times, and stay clear of the limits by "
+            "{uncertainty}.",
+            uncertainty=uncertainty,
+        )
+    )
     return InspectionRow(part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note)
 
 
 def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> tuple[str, Number, Number] | None:
-    """The handiest instrument that is good enough (the first with the good ratio, coarsest first), or else the finest there is."""
-    able = [(name, tool) for name, tool in work.shop.instruments.items() if how in tool.kind and reaches(work, tool, size)]
+    """The handiest instrument that is good enough (the first with the good ratio, coarsest first), or else the finest
+    there is.
+    """
+    able = [
+        (name, tool) for name, tool in work.shop.instruments.items() if how in tool.kind and reaches(work, tool, size)
+    ]
     if not able:
         return None
     rated = []
     for name, tool in able:
         amount = converted(work, tool.uncertainty.value({}), how)
         uncertainty = work.ledger.given(
-            f"shop-{slug(name)}.uncertainty", amount, size.unit, f"{name}: how far one reading may be off", "the shop file", formula="as there is",
+            f"shop-{slug(name)}.uncertainty",
+            amount,
+            size.unit,
+            f"{name}: how far one reading may be off",
+            "the shop file",
+            formula="as there is",
             show=Show(places=3 if size.unit == "deg" else None),
         )
         rated.append((uncertainty.value, name, uncertainty))
@@ -117,8 +139,13 @@ def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> 
 def ratio_number(work: Work, size: Number, name: str, tolerance: Number, uncertainty: Number) -> Number:
     """How many times the instrument's uncertainty goes into the tolerance."""
     return work.ledger.work(
-        f"{size.id}.ratio-{slug(name)}", measuring.uncertainty_ratio, f"{size.label}: tolerance over uncertainty", "1",
-        tolerance=tolerance, uncertainty=uncertainty, show=Show(places=1),
+        f"{size.id}.ratio-{slug(name)}",
+        measuring.uncertainty_ratio,
+        f"{size.label}: tolerance over uncertainty",
+        "1",
+        tolerance=tolerance,
+        uncertainty=uncertainty,
+        show=Show(places=1),
     )
 
 

@@ -18,7 +18,13 @@ KIND_BY_CUTTER = {
     "counterbore": "counterbore",
     "boring head": "bore",
 }
-SPEED_BY_KIND = {"spot": "drilling", "drill": "drilling", "plunge": "milling", "counterbore": "counterboring", "bore": "boring"}
+SPEED_BY_KIND = {
+    "spot": "drilling",
+    "drill": "drilling",
+    "plunge": "milling",
+    "counterbore": "counterboring",
+    "bore": "boring",
+}
 TITLES = {
     "spot": "Spot {feature}",
     "drill": "Drill {feature}",
@@ -48,17 +54,31 @@ def plan_hole_cut(
     check_diameter(work, operation, feature, cutter, diameter, kind)
     depth, through = cut_depth(work, cut_id, feature, tool, kind)
     check_reach(work, operation, tool, depth)
-    speeds = rates.spindle_speed(work, cut_id, part.material, cutter, SPEED_BY_KIND[kind], diameter, mill.spindle_steps, machine)
-    feeds = rates.drilling_feed(work, cut_id, part.material, diameter, speeds["speed"], plunged=kind != "drill" and kind != "spot")
+    speeds = rates.spindle_speed(
+        work, cut_id, part.material, cutter, SPEED_BY_KIND[kind], diameter, mill.spindle_steps, machine
+    )
+    feeds = rates.drilling_feed(
+        work, cut_id, part.material, diameter, speeds["speed"], plunged=kind != "drill" and kind != "spot"
+    )
     positions = tuple(place_readings(work, cut_id, feature, lying, zeros, mill))
-    count = work.ledger.given(f"{cut_id}.count", float(len(positions)), "1", "positions", "the job's definition", formula="counted", show=WHOLE)
+    count = work.ledger.given(
+        f"{cut_id}.count",
+        float(len(positions)),
+        "1",
+        "positions",
+        "the job's definition",
+        formula="counted",
+        show=WHOLE,
+    )
     steps: list[Line] = []
     sizes = {"diameter": diameter, "depth": depth}
     rounds = count
     if kind == "bore":
         bored = bore_passes(work, cut_id, part, diameter, before)
         sizes.update({f"pass {index}": number for index, number in enumerate(bored, start=1)})
-        rounds = work.ledger.given(f"{cut_id}.rounds", float(len(bored)), "1", "passes", "arithmetic", formula="counted", show=WHOLE)
+        rounds = work.ledger.given(
+            f"{cut_id}.rounds", float(len(bored)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
+        )
         speeds["passes"] = rounds
         steps += bore_words(bored, feature)
     if through:
@@ -84,19 +104,30 @@ def plan_hole_cut(
     )
 
 
-def check_diameter(work: Work, operation: Operation, feature: FeaturePlan, cutter: kit.Cutter, diameter: Number, kind: str) -> None:
+def check_diameter(
+    work: Work, operation: Operation, feature: FeaturePlan, cutter: kit.Cutter, diameter: Number, kind: str
+) -> None:
     """A finishing cutter has the hole's size; a rough one is smaller; a boring head reaches it."""
     wanted = feature.sizes["diameter"]
     low, high = (wanted.value + off for off in wanted.tolerance or (-1e-9, 1e-9))
     mark = operation.place("cutter")
     if kind == "bore":
         assert cutter.smallest is not None and cutter.largest is not None
-        least, most = (work.shop_length(f"shop-boring.{w}", e, f"{w} bore") for w, e in (("smallest", cutter.smallest), ("largest", cutter.largest)))
+        least, most = (
+            work.shop_length(f"shop-boring.{w}", e, f"{w} bore")
+            for w, e in (("smallest", cutter.smallest), ("largest", cutter.largest))
+        )
         if not least.value <= wanted.value <= most.value:
-            work.problem(mark, f"the boring head bores {least.shown} to {most.shown}, not {wanted.shown}", "take another cutter")
+            work.problem(
+                mark, f"the boring head bores {least.shown} to {most.shown}, not {wanted.shown}", "take another cutter"
+            )
     elif operation.rough:
         if kind != "spot" and diameter.value >= wanted.value:
-            work.problem(mark, f"a rough cut of {diameter.shown} leaves nothing in a hole of {wanted.shown}", "take a smaller cutter")
+            work.problem(
+                mark,
+                f"a rough cut of {diameter.shown} leaves nothing in a hole of {wanted.shown}",
+                "take a smaller cutter",
+            )
     elif not low - 1e-9 <= diameter.value <= high + 1e-9:
         work.problem(
             mark,
@@ -104,7 +135,11 @@ def check_diameter(work: Work, operation: Operation, feature: FeaturePlan, cutte
             "take a cutter of that size, or mark the cut `rough: true` and finish it with another",
         )
     if kind == "plunge" and not cutter.centre_cutting:
-        work.problem(mark, f"“{operation.cutter}” does not cut at its centre and cannot be fed straight down", "take a centre-cutting end mill")
+        work.problem(
+            mark,
+            f"“{operation.cutter}” does not cut at its centre and cannot be fed straight down",
+            "take a centre-cutting end mill",
+        )
 
 
 def check_reach(work: Work, operation: Operation, tool: CutterPlan, depth: Number) -> None:
@@ -112,7 +147,9 @@ def check_reach(work: Work, operation: Operation, tool: CutterPlan, depth: Numbe
     flutes = tool.sizes.get("flute length")
     if flutes is not None and depth.value > flutes.value:
         work.problem(
-            operation.place("cutter"), f"the cut is {depth.shown} deep and the flutes are {flutes.shown} long", "take a longer cutter"
+            operation.place("cutter"),
+            f"the cut is {depth.shown} deep and the flutes are {flutes.shown} long",
+            "take a longer cutter",
         )
 
 
@@ -125,17 +162,28 @@ def cut_depth(work: Work, cut_id: str, feature: FeaturePlan, tool: CutterPlan, k
     beyond = work.rule("breakthrough")
     if kind == "drill" and "point" in tool.sizes:
         beyond = work.ledger.work(
-            f"{cut_id}.point", milling.point_breakthrough, "how far the drill's tip goes on below the work", work.unit,
-            diameter=tool.sizes["diameter"], point=tool.sizes["point"], breakthrough=beyond,
+            f"{cut_id}.point",
+            milling.point_breakthrough,
+            "how far the drill's tip goes on below the work",
+            work.unit,
+            diameter=tool.sizes["diameter"],
+            point=tool.sizes["point"],
+            breakthrough=beyond,
         )
     depth = work.ledger.work(
-        f"{cut_id}.depth", milling.through_depth, "depth below the face, cut through", work.unit,
-        thickness=feature.sizes["depth"], breakthrough=beyond,
+        f"{cut_id}.depth",
+        milling.through_depth,
+        "depth below the face, cut through",
+        work.unit,
+        thickness=feature.sizes["depth"],
+        breakthrough=beyond,
     )
     return depth, True
 
 
-def place_readings(work: Work, cut_id: str, feature: FeaturePlan, lying: Lie, zeros: dict[str, Number], mill: kit.Mill) -> list[Position]:
+def place_readings(
+    work: Work, cut_id: str, feature: FeaturePlan, lying: Lie, zeros: dict[str, Number], mill: kit.Mill
+) -> list[Position]:
     """The readout's readings at every place of a feature, and the handwheel turns for a mill without one."""
     step_number = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout")
     out = []
@@ -148,11 +196,20 @@ def place_readings(work: Work, cut_id: str, feature: FeaturePlan, lying: Lie, ze
             if drawn is None or axis not in zeros:
                 continue
             got[axis] = reading(
-                work, f"{cut_id}{letter}.{axis}", f"{feature.name}: reading {axis.upper()}", lying, axis, drawn, zeros[axis], step_number.value
+                work,
+                f"{cut_id}{letter}.{axis}",
+                f"{feature.name}: reading {axis.upper()}",
+                lying,
+                axis,
+                drawn,
+                zeros[axis],
+                step_number.value,
             )
             hand.update(hand_turns(work, f"{cut_id}{letter}.{axis}", axis, got[axis], mill))
-        label = line("{feature}", feature=from_job(feature.name)) if not letter else line(
-            "{feature}, {letter}", feature=from_job(feature.name), letter=letter[1:]
+        label = (
+            line("{feature}", feature=from_job(feature.name))
+            if not letter
+            else line("{feature}, {letter}", feature=from_job(feature.name), letter=letter[1:])
         )
         out.append(Position(label, got.get("x"), got.get("y"), None, hand))
     return out
@@ -162,14 +219,33 @@ def hand_turns(work: Work, reading_id: str, axis: str, move: Number, mill: kit.M
     """Whole turns and marks of the handwheel from zero, to the nearest mark."""
     turn = work.shop_length("shop-handwheel.per-turn", mill.handwheel.per_turn, "one turn of the table handwheel")
     mark = work.shop_length("shop-handwheel.division", mill.handwheel.division, "one mark of its dial")
-    settable = work.ledger.work(f"{reading_id}.settable", locating.handwheel_move, "nearest move that the dial can set", work.unit, move=move, division=mark)
+    settable = work.ledger.work(
+        f"{reading_id}.settable",
+        locating.handwheel_move,
+        "nearest move that the dial can set",
+        work.unit,
+        move=move,
+        division=mark,
+    )
     return {
         f"{axis} turns": work.ledger.work(
-            f"{reading_id}.turns", locating.handwheel_whole_turns, "whole turns of the handwheel", "1", move=settable, per_turn=turn, show=WHOLE
+            f"{reading_id}.turns",
+            locating.handwheel_whole_turns,
+            "whole turns of the handwheel",
+            "1",
+            move=settable,
+            per_turn=turn,
+            show=WHOLE,
         ),
         f"{axis} marks": work.ledger.work(
-            f"{reading_id}.marks", locating.handwheel_marks, "marks after the whole turns", "1",
-            move=settable, per_turn=turn, division=mark, show=WHOLE,
+            f"{reading_id}.marks",
+            locating.handwheel_marks,
+            "marks after the whole turns",
+            "1",
+            move=settable,
+            per_turn=turn,
+            division=mark,
+            show=WHOLE,
         ),
     }
 
@@ -180,18 +256,37 @@ def bore_passes(work: Work, cut_id: str, part: Part, finish: Number, before: Num
         return [finish]
     light = rates.deepest_pass(work, part.material, "boring", "finishing", None)
     heavy = rates.deepest_pass(work, part.material, "boring", "roughing", None)
-    rough = work.ledger.work(f"{cut_id}.rough", turning.rough_bore, "bore before the last pass", work.unit, finish=finish, allowance=light)
+    rough = work.ledger.work(
+        f"{cut_id}.rough", turning.rough_bore, "bore before the last pass", work.unit, finish=finish, allowance=light
+    )
     if rough.value <= before.value + 1e-9:
         return [finish]
-    total = work.ledger.work(f"{cut_id}.rough-total", stackups.half_tolerance, "to take on the radius before the last pass", work.unit, low=before, high=rough)
-    count = work.ledger.work(f"{cut_id}.rough-passes", cutting.passes, "passes before the last", "1", total=total, depth=heavy, show=WHOLE)
-    each = work.ledger.work(f"{cut_id}.rough-depth", cutting.pass_depth, "on the radius, each pass", work.unit, total=total, count=count)
+    total = work.ledger.work(
+        f"{cut_id}.rough-total",
+        stackups.half_tolerance,
+        "to take on the radius before the last pass",
+        work.unit,
+        low=before,
+        high=rough,
+    )
+    count = work.ledger.work(
+        f"{cut_id}.rough-passes", cutting.passes, "passes before the last", "1", total=total, depth=heavy, show=WHOLE
+    )
+    each = work.ledger.work(
+        f"{cut_id}.rough-depth", cutting.pass_depth, "on the radius, each pass", work.unit, total=total, count=count
+    )
     out = []
     for index in range(1, int(count.value)):
         out.append(
             work.ledger.given(
-                f"{cut_id}.pass-{index}", before.value + 2 * index * each.value, work.unit, "bore after this pass", "arithmetic",
-                formula="before + 2 * passes so far * depth", inputs=(before.id, each.id), show=Show(places=3),
+                f"{cut_id}.pass-{index}",
+                before.value + 2 * index * each.value,
+                work.unit,
+                "bore after this pass",
+                "arithmetic",
+                formula="before + 2 * passes so far * depth",
+                inputs=(before.id, each.id),
+                show=Show(places=3),
             )
         )
     return [*out, rough, finish]
@@ -203,9 +298,15 @@ def bore_words(bored: list[Number], feature: FeaturePlan) -> list[Line]:
     said = [line("Bore to {size}.", size=size) for size in bored[:-1]]
     if bored[:-1]:
         said.append(line("Measure cold. Set the head from what you measure, not from its dial alone."))
-    said.append(line("Last pass: {size}{limits}.", size=bored[-1], limits=", the middle of its limits" if limits else ""))
+    said.append(
+        line("Last pass: {size}{limits}.", size=bored[-1], limits=", the middle of its limits" if limits else "")
+    )
     if "over the pin" in feature.sizes:
         said.append(
-            line("From the far edge over a plug of {pin} in the bore: {over}.", pin=feature.sizes["diameter"], over=feature.sizes["over the pin"])
+            line(
+                "From the far edge over a plug of {pin} in the bore: {over}.",
+                pin=feature.sizes["diameter"],
+                over=feature.sizes["over the pin"],
+            )
         )
     return said

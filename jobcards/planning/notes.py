@@ -20,36 +20,84 @@ def flip_notes(work: Work, set_up_id: str, set_up: SetUp, lying: Lie, before: Ze
         if not all(limit in work.ledger for limit in limits):
             continue
         error = work.ledger.work(
-            f"{set_up_id}.{axis}-error", stackups.half_tolerance, "most the length may be out", work.unit, low=work.ledger[limits[0]], high=work.ledger[limits[1]]
+            f"{set_up_id}.{axis}-error",
+            stackups.half_tolerance,
+            "most the length may be out",
+            work.unit,
+            low=work.ledger[limits[0]],
+            high=work.ledger[limits[1]],
         )
         apart = work.ledger.work(
-            f"{set_up_id}.{axis}-mismatch", locating.flip_mismatch, "how far the two sides then come apart", work.unit, length_error=error
+            f"{set_up_id}.{axis}-mismatch",
+            locating.flip_mismatch,
+            "how far the two sides then come apart",
+            work.unit,
+            length_error=error,
         )
         out.append(
             line(
-                "After the flip the {face} is the datum along {axis}. If the part is not {length} long, the cuts from the two sides come apart by the whole error: {error} too long or too short makes a step of {apart}.",
-                face=face, axis=axis.upper(), length=length, error=error, apart=apart,
+                "After the flip the {face} is the datum along {axis}. If the part is not {length} long, the cuts "
+                "from the two sides come apart by the whole error: {error} too long or too short makes a step "
+                "of {apart}.",
+                face=face,
+                axis=axis.upper(),
+                length=length,
+                error=error,
+                apart=apart,
             )
         )
     return out
 
 
-def travel_notes(work: Work, set_up_id: str, set_up: SetUp, cuts: tuple[Cut, ...], lying: Lie, mill: kit.Mill) -> list[Line]:
+def travel_notes(
+    work: Work, set_up_id: str, set_up: SetUp, cuts: tuple[Cut, ...], lying: Lie, mill: kit.Mill
+) -> list[Line]:
     """The table's travel against what the set-up asks for: the work, the cutter and room to step aside."""
-    widest = max((cut.cutter.sizes["diameter"] for cut in cuts if cut.cutter and "diameter" in cut.cutter.sizes), key=lambda n: n.value, default=None)
+    widest = max(
+        (cut.cutter.sizes["diameter"] for cut in cuts if cut.cutter and "diameter" in cut.cutter.sizes),
+        key=lambda n: n.value,
+        default=None,
+    )
     if widest is None:
         return []
     out: list[Line] = []
     for axis in ("x", "y"):
-        there = work.shop_length(f"shop-travel.{axis}", getattr(mill.travel, axis), f"travel of the machine along {axis.upper()}")
-        needed = work.ledger.work(
-            f"{set_up_id}.travel-{axis}", setups.travel_for_cut, f"travel wanted along {axis.upper()}", work.unit,
-            length=lying.along(axis), cutter=widest, clear=work.rule("clearance"), show=Show(places=2 if work.unit == "in" else 0),
+        there = work.shop_length(
+            f"shop-travel.{axis}", getattr(mill.travel, axis), f"travel of the machine along {axis.upper()}"
         )
-        spare = work.ledger.work(f"{set_up_id}.spare-{axis}", setups.travel_to_spare, f"travel to spare along {axis.upper()}", work.unit, there=there, needed=needed)
+        needed = work.ledger.work(
+            f"{set_up_id}.travel-{axis}",
+            setups.travel_for_cut,
+            f"travel wanted along {axis.upper()}",
+            work.unit,
+            length=lying.along(axis),
+            cutter=widest,
+            clear=work.rule("clearance"),
+            show=Show(places=2 if work.unit == "in" else 0),
+        )
+        spare = work.ledger.work(
+            f"{set_up_id}.spare-{axis}",
+            setups.travel_to_spare,
+            f"travel to spare along {axis.upper()}",
+            work.unit,
+            there=there,
+            needed=needed,
+        )
         if spare.value < 0:
-            work.problem(set_up.mark, f"along {axis.upper()} the set-up wants {needed.shown} of travel and the machine has {there.shown}", "hold the work the other way")
-        out.append(line("{axis}: the set-up wants {needed} of travel; the {machine} has {there}.", axis=axis.upper(), needed=needed, machine=from_shop(set_up.machine), there=there))
+            work.problem(
+                set_up.mark,
+                f"along {axis.upper()} the set-up wants {needed.shown} of travel and the machine has {there.shown}",
+                "hold the work the other way",
+            )
+        out.append(
+            line(
+                "{axis}: the set-up wants {needed} of travel; the {machine} has {there}.",
+                axis=axis.upper(),
+                needed=needed,
+                machine=from_shop(set_up.machine),
+                there=there,
+            )
+        )
     return out
 
 
@@ -60,12 +108,20 @@ def backlash_notes(work: Work, set_up_id: str, cuts: tuple[Cut, ...], mill: kit.
         return []
     slack = work.shop_length("shop-handwheel.backlash", mill.handwheel.backlash, "slack of the table screws")
     past: Number = work.ledger.work(
-        f"{set_up_id}.overrun", locating.overrun_position, "where to go first, to arrive with the readings growing", work.unit,
-        target=first, backlash=slack, direction=1,
+        f"{set_up_id}.overrun",
+        locating.overrun_position,
+        "where to go first, to arrive with the readings growing",
+        work.unit,
+        target=first,
+        backlash=slack,
+        direction=1,
     )
     return [
         line(
-            "By handwheel: arrive with the readings growing. Coming from the other side, for {target} go back to {past} or beyond first; the screws have {slack} of slack.",
-            target=first, past=past, slack=slack,
+            "By handwheel: arrive with the readings growing. Coming from the other side, for {target} go back to "
+            "{past} or beyond first; the screws have {slack} of slack.",
+            target=first,
+            past=past,
+            slack=slack,
         )
     ]

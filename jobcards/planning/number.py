@@ -8,8 +8,22 @@ from jobcards.source import Source
 from jobcards.trade.formula import Formula, formula_of
 
 HOW_IT_LIES = "how this set-up lies"
-PLACES = {"in": 4, "mm": 3, "deg": 2, "rpm": 0, "in/min": 1, "mm/min": 0, "min": 0, "lb": 2, "kg": 2, "1": 0,
-    "in³": 2, "mm³": 0, "lb/in³": 4, "g/cm³": 2,}
+PLACES = {
+    "in": 4,
+    "mm": 3,
+    "deg": 2,
+    "rpm": 0,
+    "in/min": 1,
+    "mm/min": 0,
+    "min": 0,
+    "lb": 2,
+    "kg": 2,
+    "1": 0,
+    "in³": 2,
+    "mm³": 0,
+    "lb/in³": 4,
+    "g/cm³": 2,
+}
 
 
 @dataclass(frozen=True)
@@ -102,7 +116,9 @@ class Ledger:
         inputs: tuple[str, ...] = (),
         show: Show = AS_UNIT,
     ) -> Number:
-        """A number that no formula of the trade gives: a size of the drawing, of the shop, of a table, a rule of practice."""
+        """A number that no formula of the trade gives: a size of the drawing, of the shop, of a table, a rule of
+        practice.
+        """
         shown = show.text(value, unit)
         return self.enter(Number(number_id, value, unit, shown, label, formula, inputs, str(source), show.tolerance))
 

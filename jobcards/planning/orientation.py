@@ -48,13 +48,24 @@ def face_place(work: Work, shape: ShapePlan, face: str) -> Number:
     axis, end = FACES[face]
     if end > 0:
         return shape.sizes[BLOCK[axis]]
-    return work.ledger.given("drawing-corner", 0.0, work.unit, "left end, bottom or back of the part", "the job's definition", formula="where sizes start")
+    return work.ledger.given(
+        "drawing-corner",
+        0.0,
+        work.unit,
+        "left end, bottom or back of the part",
+        "the job's definition",
+        formula="where sizes start",
+    )
 
 
-def reading(work: Work, number_id: str, label: str, lying: Lie, axis: str, place: Number, zero: Number, step: float) -> Number:
+def reading(
+    work: Work, number_id: str, label: str, lying: Lie, axis: str, place: Number, zero: Number, step: float
+) -> Number:
     """What the readout shows at a place of the drawing when `zero` is at nothing."""
     if lying.sign(axis) > 0:
         return work.ledger.work(
             number_id, locating.reading_from_zero, label, work.unit, position=place, origin=zero, show=Show(step=step)
         )
-    return work.ledger.work(number_id, locating.incremental_move, label, work.unit, start=place, target=zero, show=Show(step=step))
+    return work.ledger.work(
+        number_id, locating.incremental_move, label, work.unit, start=place, target=zero, show=Show(step=step)
+    )

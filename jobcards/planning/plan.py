@@ -77,7 +77,11 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
         try:
             known = material(part.material)
         except CannotBeDone:
-            work.problem(part.place("material"), f"no material is called “{part.material}”", advise(part.material, material_names()))
+            work.problem(
+                part.place("material"),
+                f"no material is called “{part.material}”",
+                advise(part.material, material_names()),
+            )
             continue
         try:
             shape = plan_shape(work, part_id, part)
@@ -85,10 +89,23 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
         except CannotBeDone as error:
             work.problem(part.mark, str(error), f"look at the sizes of the part “{name}”")
             continue
-        quantity = work.ledger.given(f"{part_id}.quantity", float(part.quantity), "1", f"{name}: how many", "the job's definition", show=WHOLE)
+        quantity = work.ledger.given(
+            f"{part_id}.quantity", float(part.quantity), "1", f"{name}: how many", "the job's definition", show=WHOLE
+        )
         set_ups = plan_route(work, part_id, part, shape, blank, count)
         count += len(set_ups)
-        out.append(PartPlan(part_id, from_job(name), authored(part.note, work.sizes), quantity, from_job(known.name), shape, blank, set_ups))
+        out.append(
+            PartPlan(
+                part_id,
+                from_job(name),
+                authored(part.note, work.sizes),
+                quantity,
+                from_job(known.name),
+                shape,
+                blank,
+                set_ups,
+            )
+        )
     return tuple(out)
 
 

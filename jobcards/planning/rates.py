@@ -31,12 +31,21 @@ def plan_cutter(work: Work, name: str, cutter: kit.Cutter) -> CutterPlan:
     sizes = work.shop_lengths(prefix, cutter, LENGTHS)
     if cutter.point is not None:
         sizes["point"] = work.shop_angle(f"{prefix}.point", cutter.point, "point angle")
-    sizes["teeth"] = work.ledger.given(f"{prefix}.teeth", float(cutter.teeth), "1", "teeth", "the shop file", formula="as there is", show=WHOLE)
+    sizes["teeth"] = work.ledger.given(
+        f"{prefix}.teeth", float(cutter.teeth), "1", "teeth", "the shop file", formula="as there is", show=WHOLE
+    )
     return CutterPlan(from_shop(name), cutter.kind, sizes)
 
 
 def spindle_speed(
-    work: Work, cut_id: str, material: str, cutter: kit.Cutter, operation: str, diameter: Number, steps: list[float], machine: str
+    work: Work,
+    cut_id: str,
+    material: str,
+    cutter: kit.Cutter,
+    operation: str,
+    diameter: Number,
+    steps: list[float],
+    machine: str,
 ) -> dict[str, Number]:
     """Cutting speed, the speed it asks for at a diameter, and the machine's step not above it."""
     per_minute, _, _ = speed_units(work)
@@ -45,11 +54,23 @@ def spindle_speed(
     speed = work.looked_up(table_id, found, f"cutting speed, {operation}", WHOLE)
     formula = cutting.spindle_speed_inch if work.unit == "in" else cutting.spindle_speed_metric
     wanted = work.ledger.work(
-        f"{cut_id}.wanted", formula, "spindle speed asked for", "rpm", cutting_speed=speed, diameter=diameter, show=WHOLE
+        f"{cut_id}.wanted",
+        formula,
+        "spindle speed asked for",
+        "rpm",
+        cutting_speed=speed,
+        diameter=diameter,
+        show=WHOLE,
     )
     step = work.ledger.given(
-        f"{cut_id}.rpm", cutting.lower_step(steps, wanted.value), "rpm", "spindle speed: the machine's step not above it",
-        f"the shop file, {machine}", formula="the nearest lower step of the spindle", inputs=(wanted.id,), show=WHOLE,
+        f"{cut_id}.rpm",
+        cutting.lower_step(steps, wanted.value),
+        "rpm",
+        "spindle speed: the machine's step not above it",
+        f"the shop file, {machine}",
+        formula="the nearest lower step of the spindle",
+        inputs=(wanted.id,),
+        show=WHOLE,
     )
     return {"cutting speed": speed, "wanted speed": wanted, "speed": step}
 
@@ -60,23 +81,43 @@ def milling_feed(work: Work, cut_id: str, material: str, cutter: CutterPlan, spe
     load = work.looked_up(f"table-{slug(material)}-chip-load-{slug(cutter.name.text)}", found, "feed for each tooth")
     _, per_minute, _ = speed_units(work)
     feed = work.ledger.work(
-        f"{cut_id}.feed", cutting.table_feed, "table feed", per_minute, rpm=speed, teeth=cutter.sizes["teeth"], chip_load=load
+        f"{cut_id}.feed",
+        cutting.table_feed,
+        "table feed",
+        per_minute,
+        rpm=speed,
+        teeth=cutter.sizes["teeth"],
+        chip_load=load,
     )
     return {"chip load": load, "feed": feed}
 
 
-def drilling_feed(work: Work, cut_id: str, material: str, diameter: Number, speed: Number, plunged: bool = False) -> dict[str, Number]:
+def drilling_feed(
+    work: Work, cut_id: str, material: str, diameter: Number, speed: Number, plunged: bool = False
+) -> dict[str, Number]:
     """Feed a turn and a minute of a drill; an end mill fed straight down takes a part of it."""
     _, per_minute, per_turn = speed_units(work)
     found = speeds_table.drill_feed(material, diameter.value, work.unit)
     turn = work.ledger.given(
-        f"table-{slug(material)}-drill-feed-{slug(diameter.id)}", found.value, per_turn, "drill feed a turn", found.source, formula="from the table"
+        f"table-{slug(material)}-drill-feed-{slug(diameter.id)}",
+        found.value,
+        per_turn,
+        "drill feed a turn",
+        found.source,
+        formula="from the table",
     )
     if plunged:
         turn = work.ledger.work(
-            f"{cut_id}.feed-a-turn", cutting.reduced_speed, "feed a turn straight down", per_turn, cutting_speed=turn, factor=work.rule("plunge feed")
+            f"{cut_id}.feed-a-turn",
+            cutting.reduced_speed,
+            "feed a turn straight down",
+            per_turn,
+            cutting_speed=turn,
+            factor=work.rule("plunge feed"),
         )
-    feed = work.ledger.work(f"{cut_id}.feed", cutting.feed_per_minute, "feed down", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS)
+    feed = work.ledger.work(
+        f"{cut_id}.feed", cutting.feed_per_minute, "feed down", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
+    )
     return {"feed a turn": turn, "feed": feed}
 
 
@@ -85,9 +126,16 @@ def lathe_feed(work: Work, cut_id: str, material: str, operation: str, stage: st
     _, per_minute, per_turn = speed_units(work)
     found = speeds_table.turning_feed(material, operation, stage, work.unit)
     turn = work.ledger.given(
-        f"table-{slug(material)}-{operation}-{stage}", found.value, per_turn, f"feed a turn, {operation}, {stage}", found.source, formula="from the table"
+        f"table-{slug(material)}-{operation}-{stage}",
+        found.value,
+        per_turn,
+        f"feed a turn, {operation}, {stage}",
+        found.source,
+        formula="from the table",
     )
-    feed = work.ledger.work(f"{cut_id}.feed", cutting.feed_per_minute, "feed", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS)
+    feed = work.ledger.work(
+        f"{cut_id}.feed", cutting.feed_per_minute, "feed", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
+    )
     return {"feed a turn": turn, "feed": feed}
 
 
@@ -95,25 +143,49 @@ def deepest_pass(work: Work, material: str, operation: str, stage: str, diameter
     """The deepest pass of the table for an operation."""
     found = speeds_table.depth_of_cut(material, operation, stage, work.unit, diameter.value if diameter else 0.0)
     by = f"-{slug(diameter.id)}" if diameter else ""
-    return work.looked_up(f"table-{slug(material)}-depth-{slug(operation)}-{stage}{by}", found, f"deepest pass, {operation}, {stage}")
+    return work.looked_up(
+        f"table-{slug(material)}-depth-{slug(operation)}-{stage}{by}", found, f"deepest pass, {operation}, {stage}"
+    )
 
 
 def plan_strokes(work: Work, cut_id: str, total: Number, widest: Number) -> Number:
     """How many strokes side by side cover a width."""
-    return work.ledger.work(f"{cut_id}.strokes", cutting.passes, "strokes side by side", "1", total=total, depth=widest, show=WHOLE)
+    return work.ledger.work(
+        f"{cut_id}.strokes", cutting.passes, "strokes side by side", "1", total=total, depth=widest, show=WHOLE
+    )
 
 
-def plan_depths(work: Work, cut_id: str, material: str, total: Number, operation: str, diameter: Number | None) -> dict[str, Number]:
+def plan_depths(
+    work: Work, cut_id: str, material: str, total: Number, operation: str, diameter: Number | None
+) -> dict[str, Number]:
     """Roughing passes and a light last one: how many, how deep, and all passes together."""
     deepest = deepest_pass(work, material, operation, "roughing", diameter)
     light = deepest_pass(work, material, operation, "finishing", None)
     if total.value <= 2 * light.value + 1e-9:
-        one = work.ledger.given(f"{cut_id}.all-passes", 1.0, "1", "passes in all", "arithmetic", formula="no more than two light passes deep", inputs=(total.id, light.id), show=WHOLE)
+        one = work.ledger.given(
+            f"{cut_id}.all-passes",
+            1.0,
+            "1",
+            "passes in all",
+            "arithmetic",
+            formula="no more than two light passes deep",
+            inputs=(total.id, light.id),
+            show=WHOLE,
+        )
         return {"last pass": total, "all passes": one}
-    rest = work.ledger.work(f"{cut_id}.rough", milling.left_to_take, "to take before the last pass", work.unit, full=total, taken=light)
+    rest = work.ledger.work(
+        f"{cut_id}.rough", milling.left_to_take, "to take before the last pass", work.unit, full=total, taken=light
+    )
     found = plan_passes(work, cut_id, rest, deepest)
     every = work.ledger.given(
-        f"{cut_id}.all-passes", found["passes"].value + 1, "1", "passes in all", "arithmetic", formula="passes + 1", inputs=(found["passes"].id,), show=WHOLE
+        f"{cut_id}.all-passes",
+        found["passes"].value + 1,
+        "1",
+        "passes in all",
+        "arithmetic",
+        formula="passes + 1",
+        inputs=(found["passes"].id,),
+        show=WHOLE,
     )
     return {**found, "last pass": light, "all passes": every}
 
@@ -123,21 +195,39 @@ def depth_words(found: dict[str, Number]) -> Line:
     if "passes" not in found:
         return line("One pass.")
     if found["passes"].value == 1:
-        return line("One pass of {each}, then a light one of {last}.", each=found["pass depth"], last=found["last pass"])
-    return line("{count} passes of {each}, then a light one of {last}.", count=found["passes"], each=found["pass depth"], last=found["last pass"])
+        return line(
+            "One pass of {each}, then a light one of {last}.", each=found["pass depth"], last=found["last pass"]
+        )
+    return line(
+        "{count} passes of {each}, then a light one of {last}.",
+        count=found["passes"],
+        each=found["pass depth"],
+        last=found["last pass"],
+    )
 
 
 def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict[str, Number]:
     """How many passes, and how deep each is."""
     count = work.ledger.work(f"{cut_id}.passes", cutting.passes, "passes", "1", total=total, depth=deepest, show=WHOLE)
-    each = work.ledger.work(f"{cut_id}.pass-depth", cutting.pass_depth, "depth of each pass", work.unit, total=total, count=count)
+    each = work.ledger.work(
+        f"{cut_id}.pass-depth", cutting.pass_depth, "depth of each pass", work.unit, total=total, count=count
+    )
     return {"passes": count, "pass depth": each}
 
 
-def time_of(work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str, show: Show = WHOLE) -> Number:
+def time_of(
+    work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str, show: Show = WHOLE
+) -> Number:
     """A time, with what it is made of."""
     return work.ledger.given(
-        f"{cut_id}.time", minutes, "min", "time", "arithmetic", formula=formula, inputs=tuple(n.id for n in inputs), show=show
+        f"{cut_id}.time",
+        minutes,
+        "min",
+        "time",
+        "arithmetic",
+        formula=formula,
+        inputs=tuple(n.id for n in inputs),
+        show=show,
     )
 
 

@@ -31,10 +31,22 @@ def plan_requirement(work: Work, name: str, requirement: Requirement) -> Require
     low, high, likely_low, likely_high = spread(work, number_id, value, shares, unit)
     at_least = limit(work, f"{number_id}.at-least", requirement.at_least, f"{name}: at least", unit)
     at_most = limit(work, f"{number_id}.at-most", requirement.at_most, f"{name}: at most", unit)
-    holds = (at_least is None or low.value >= at_least.value - 1e-9) and (at_most is None or high.value <= at_most.value + 1e-9)
+    holds = (at_least is None or low.value >= at_least.value - 1e-9) and (
+        at_most is None or high.value <= at_most.value + 1e-9
+    )
     return RequirementPlan(
-        from_job(name), value, at_least, at_most, low, high, likely_low, likely_high, shares, holds,
-        verdict(at_least, at_most, low, high, likely_low, likely_high, holds), authored(requirement.why, work.sizes),
+        from_job(name),
+        value,
+        at_least,
+        at_most,
+        low,
+        high,
+        likely_low,
+        likely_high,
+        shares,
+        holds,
+        verdict(at_least, at_most, low, high, likely_low, likely_high, holds),
+        authored(requirement.why, work.sizes),
     )
 
 
@@ -44,7 +56,9 @@ def requirement_value(work: Work, number_id: str, name: str, written: Expression
     called = [functions[call] for call in written.calls if call in functions]
     source = str(formula_of(called[0]).source) if called else "the job's definition"
     inputs = tuple(work.sizes[size].id for size in written.names)
-    return work.ledger.given(number_id, written.value(work.env, functions), unit, name, source, formula=written.text, inputs=inputs)
+    return work.ledger.given(
+        number_id, written.value(work.env, functions), unit, name, source, formula=written.text, inputs=inputs
+    )
 
 
 def contributions(work: Work, number_id: str, written: Expression, unit: str) -> tuple[Contribution, ...]:
@@ -57,33 +71,80 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
         if half <= 0:
             continue
         half_number = work.ledger.work(
-            f"size-{slug(name)}.half", stackups.half_tolerance, f"{name}, plus and minus", work.sizes[name].unit,
-            low=work.ledger[f"size-{slug(name)}.lower"], high=work.ledger[f"size-{slug(name)}.upper"],
+            f"size-{slug(name)}.half",
+            stackups.half_tolerance,
+            f"{name}, plus and minus",
+            work.sizes[name].unit,
+            low=work.ledger[f"size-{slug(name)}.lower"],
+            high=work.ledger[f"size-{slug(name)}.upper"],
         )
-        moved = stackups.sensitivity(lambda **env: written.value({k.replace("_", " "): v for k, v in env.items()}, functions), {k.replace(" ", "_"): v for k, v in work.env.items()}, name.replace(" ", "_"), half)
+        moved = stackups.sensitivity(
+            lambda **env: written.value({k.replace("_", " "): v for k, v in env.items()}, functions),
+            {k.replace(" ", "_"): v for k, v in work.env.items()},
+            name.replace(" ", "_"),
+            half,
+        )
         per = f"{unit}/{work.sizes[name].unit}" if unit != work.sizes[name].unit else "1"
         sensitivity = work.ledger.given(
-            f"{number_id}-{slug(name)}.sensitivity", moved, per, f"how much it moves for each unit of {name}", "arithmetic",
-            formula=f"change of ({written.text}) over change of ({name})", inputs=(work.sizes[name].id,), show=Show(places=2),
+            f"{number_id}-{slug(name)}.sensitivity",
+            moved,
+            per,
+            f"how much it moves for each unit of {name}",
+            "arithmetic",
+            formula=f"change of ({written.text}) over change of ({name})",
+            inputs=(work.sizes[name].id,),
+            show=Show(places=2),
         )
         spread_number = work.ledger.work(
-            f"{number_id}-{slug(name)}.share", stackups.share, f"what {name} adds, plus and minus", unit, sensitivity=sensitivity, half_tolerance=half_number,
+            f"{number_id}-{slug(name)}.share",
+            stackups.share,
+            f"what {name} adds, plus and minus",
+            unit,
+            sensitivity=sensitivity,
+            half_tolerance=half_number,
         )
         out.append(Contribution(from_job(name), sensitivity, spread_number))
     return tuple(sorted(out, key=lambda c: -c.spread.value))
 
 
-def spread(work: Work, number_id: str, value: Number, shares: tuple[Contribution, ...], unit: str) -> tuple[Number, Number, Number, Number]:
+def spread(
+    work: Work, number_id: str, value: Number, shares: tuple[Contribution, ...], unit: str
+) -> tuple[Number, Number, Number, Number]:
     """Worst case low and high, and the root-sum-square spread about the middle."""
     if not shares:
         return value, value, value, value
     sensitivities = tuple(c.sensitivity for c in shares)
     halves = tuple(work.ledger[f"size-{slug(c.size.text)}.half"] for c in shares)
     made = work.ledger.work
-    low = made(f"{number_id}.worst-low", stackups.worst_case_low, "least, at the worst", unit, nominal=value, sensitivities=sensitivities, half_tolerances=halves)
-    high = made(f"{number_id}.worst-high", stackups.worst_case_high, "most, at the worst", unit, nominal=value, sensitivities=sensitivities, half_tolerances=halves)
-    root = made(f"{number_id}.likely", stackups.root_sum_square, "likely plus and minus", unit, sensitivities=sensitivities, half_tolerances=halves)
-    likely_low = made(f"{number_id}.likely-low", locating.incremental_move, "least, mostly", unit, start=root, target=value)
+    low = made(
+        f"{number_id}.worst-low",
+        stackups.worst_case_low,
+        "least, at the worst",
+        unit,
+        nominal=value,
+        sensitivities=sensitivities,
+        half_tolerances=halves,
+    )
+    high = made(
+        f"{number_id}.worst-high",
+        stackups.worst_case_high,
+        "most, at the worst",
+        unit,
+        nominal=value,
+        sensitivities=sensitivities,
+        half_tolerances=halves,
+    )
+    root = made(
+        f"{number_id}.likely",
+        stackups.root_sum_square,
+        "likely plus and minus",
+        unit,
+        sensitivities=sensitivities,
+        half_tolerances=halves,
+    )
+    likely_low = made(
+        f"{number_id}.likely-low", locating.incremental_move, "least, mostly", unit, start=root, target=value
+    )
     likely_high = made(f"{number_id}.likely-high", milling.support_height, "most, mostly", unit, base=value, rise=root)
     return low, high, likely_low, likely_high
 
@@ -93,13 +154,29 @@ def limit(work: Work, number_id: str, written: Expression | None, label: str, un
     return None if written is None else work.expression(number_id, written, label, unit)
 
 
-def verdict(at_least: Number | None, at_most: Number | None, low: Number, high: Number, likely_low: Number, likely_high: Number, holds: bool) -> Line:
+def verdict(
+    at_least: Number | None,
+    at_most: Number | None,
+    low: Number,
+    high: Number,
+    likely_low: Number,
+    likely_high: Number,
+    holds: bool,
+) -> Line:
     """In a line: does it hold for every part within the drawing's limits?"""
     if at_least is None and at_most is None:
         return line("Shown only. It lies between {low} and {high}.", low=low, high=high)
     if holds:
         return line("Holds whenever every size is within its limits: {low} to {high} at the worst.", low=low, high=high)
-    mostly = (at_least is None or likely_low.value >= at_least.value) and (at_most is None or likely_high.value <= at_most.value)
+    mostly = (at_least is None or likely_low.value >= at_least.value) and (
+        at_most is None or likely_high.value <= at_most.value
+    )
     if mostly:
-        return line("Holds mostly ({low} to {high}), but not at the worst: measure before assembly.", low=likely_low, high=likely_high)
-    return line("Does not hold: {low} to {high} at the worst. Measure, and fit one part to the other.", low=low, high=high)
+        return line(
+            "Holds mostly ({low} to {high}), but not at the worst: measure before assembly.",
+            low=likely_low,
+            high=likely_high,
+        )
+    return line(
+        "Does not hold: {low} to {high} at the worst. Measure, and fit one part to the other.", low=low, high=high
+    )

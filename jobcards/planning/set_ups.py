@@ -9,10 +9,13 @@ from jobcards.planning import milling, squaring, tilted, turning
 from jobcards.planning.authored import authored
 from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpPlan, ShapePlan, Touch
 from jobcards.planning.holding import Needs, plan_vise
+from jobcards.planning.lathe import Turning, bar_touches
+from jobcards.planning.lathe_holding import plan_chuck
 from jobcards.planning.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.sine_bar import plan_sine_hold
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.planning.zero import Zeros, keep_zero, plan_zero, surface_touch
@@ -39,7 +42,9 @@ class Route:
         return next((f for f in self.shape.features if f.name == operation.cut), None)
 
 
-def plan_route(work: Work, part_id: str, part: Part, shape: ShapePlan, blank: BlankPlan, count: int) -> tuple[SetUpPlan, ...]:
+def plan_route(
+    work: Work, part_id: str, part: Part, shape: ShapePlan, blank: BlankPlan, count: int
+) -> tuple[SetUpPlan, ...]:
     """Every set-up of a part, numbered on from `count`."""
     route = Route(work, part_id, part, shape, blank, count)
     plans: list[SetUpPlan] = []
@@ -59,7 +64,11 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     work = route.work
     machine = work.shop.machines.get(set_up.machine)
     if machine is None:
-        work.problem(set_up.place("machine"), f"the shop has no machine called “{set_up.machine}”", advise(set_up.machine, work.shop.machines))
+        work.problem(
+            set_up.place("machine"),
+            f"the shop has no machine called “{set_up.machine}”",
+            advise(set_up.machine, work.shop.machines),
+        )
         return None
     if not known_things(work, set_up):
         return None
@@ -87,32 +96,67 @@ def known_things(work: Work, set_up: SetUp) -> bool:
         for field_name in ("holder", "on"):
             name = getattr(set_up.hold, field_name)
             if name and name not in work.shop.holding:
-                work.problem(set_up.hold.place(field_name), f"the shop has nothing called “{name}” to hold work", advise(name, work.shop.holding))
+                work.problem(
+                    set_up.hold.place(field_name),
+                    f"the shop has nothing called “{name}” to hold work",
+                    advise(name, work.shop.holding),
+                )
     return len(work.problems) == before
 
 
 def finished(
-    route: Route, set_up: SetUp, set_up_id: str, kind: str, hold: HoldPlan | None, zero: tuple[Touch, ...], cuts: tuple[Cut, ...],
-    notes: list[Line] | None = None, after: list[Line] | None = None, sizes: dict[str, Number] | None = None,
+    route: Route,
+    set_up: SetUp,
+    set_up_id: str,
+    kind: str,
+    hold: HoldPlan | None,
+    zero: tuple[Touch, ...],
+    cuts: tuple[Cut, ...],
+    notes: list[Line] | None = None,
+    after: list[Line] | None = None,
+    sizes: dict[str, Number] | None = None,
 ) -> SetUpPlan:
     """The set-up with its number, texts and time."""
     work = route.work
-    number = work.ledger.given(f"{set_up_id}.number", float(route.count), "1", "set-up", "counted", formula="counted", show=WHOLE)
+    number = work.ledger.given(
+        f"{set_up_id}.number", float(route.count), "1", "set-up", "counted", formula="counted", show=WHOLE
+    )
     times = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
     setting = work.rule("set-up time")
-    total = time_of(work, set_up_id, setting.value + sum(t.value for t in times), (setting, *times), "set-up time + time of each operation")
+    total = time_of(
+        work,
+        set_up_id,
+        setting.value + sum(t.value for t in times),
+        (setting, *times),
+        "set-up time + time of each operation",
+    )
     said = list(after or [])
     if set_up.after:
         said.insert(0, authored(set_up.after, work.sizes))
     return SetUpPlan(
-        set_up_id, number, kind, route.part_id, from_job(set_up.title), from_shop(set_up.machine), authored(set_up.why, work.sizes), hold, zero, cuts,
-        tuple(said), authored(set_up.stopping_point, work.sizes), tuple(notes or ()), sizes or {}, total,
+        set_up_id,
+        number,
+        kind,
+        route.part_id,
+        from_job(set_up.title),
+        from_shop(set_up.machine),
+        authored(set_up.why, work.sizes),
+        hold,
+        zero,
+        cuts,
+        tuple(said),
+        authored(set_up.stopping_point, work.sizes),
+        tuple(notes or ()),
+        sizes or {},
+        total,
     )
 
 
 def square_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan:
     """The blank squared on all faces."""
-    cuts = squaring.plan_squaring(route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps)
+    cuts = squaring.plan_squaring(
+        route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps
+    )
     return finished(route, set_up, set_up_id, "square", None, (), cuts)
 
 
@@ -120,7 +164,9 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     """One holding at the mill."""
     work, hold = route.work, set_up.hold
     if hold is None or route.shape.kind != "block":
-        work.problem(set_up.mark, "a set-up at the mill holds a block", "write `hold:` with up, against fixed jaw and in")
+        work.problem(
+            set_up.mark, "a set-up at the mill holds a block", "write `hold:` with up, against fixed jaw and in"
+        )
         return None
     lying = lie(hold.up, hold.against_fixed_jaw, route.shape)
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
@@ -132,9 +178,13 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped)
     if held is None:
         return None
-    cuts = tuple(c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None)
+    cuts = tuple(
+        c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
+    )
     before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
-    touch = surface_touch(work, set_up_id, "corner" if sloped else "surface", hold.high_end if sloped else hold.up, step)
+    touch = surface_touch(
+        work, set_up_id, "corner" if sloped else "surface", hold.high_end if sloped else hold.up, step
+    )
     touches = zeros.touches + ((touch,) if touch else ())
     notes: list[Line] = []
     after: list[Line] = []
@@ -149,17 +199,32 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     return finished(route, set_up, set_up_id, "mill", held, touches, cuts, notes, after)
 
 
-def hold_at_mill(route: Route, set_up: SetUp, set_up_id: str, lying: Lie, zeros: Zeros, sloped: list[FeaturePlan]) -> HoldPlan | None:
+def hold_at_mill(
+    route: Route, set_up: SetUp, set_up_id: str, lying: Lie, zeros: Zeros, sloped: list[FeaturePlan]
+) -> HoldPlan | None:
     """In the vise on parallels, or tilted on a sine bar for a slope."""
     work, hold = route.work, set_up.hold
     assert hold is not None
     if not isinstance(work.shop.holding.get(hold.holder), kit.Vise):
-        work.problem(hold.place("holder"), f"“{hold.holder}” does not hold work at the mill", "write the name of a vise")
+        work.problem(
+            hold.place("holder"), f"“{hold.holder}” does not hold work at the mill", "write the name of a vise"
+        )
         return None
     if sloped:
-        return tilted.plan_sine_hold(work, set_up_id, set_up, lying, route.shape, sloped[0].sizes["angle"])
+        return plan_sine_hold(work, set_up_id, set_up, lying, route.shape, sloped[0].sizes["angle"])
     needs = vise_needs(route, set_up, set_up_id, zeros)
-    return plan_vise(work, set_up_id, set_up, hold.up, hold.against_fixed_jaw, hold.against_stop, lying, lying.along("z"), lying.along("y"), needs)
+    return plan_vise(
+        work,
+        set_up_id,
+        set_up,
+        hold.up,
+        hold.against_fixed_jaw,
+        hold.against_stop,
+        lying,
+        lying.along("z"),
+        lying.along("y"),
+        needs,
+    )
 
 
 def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Needs:
@@ -175,7 +240,16 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
         if feature is None:
             continue
         if feature.shape == "serrations":
-            above.append(work.ledger.work(f"{set_up_id}.above", sums.support_height, "work wanted above the jaws", work.unit, base=feature.sizes["depth"], rise=clear))
+            above.append(
+                work.ledger.work(
+                    f"{set_up_id}.above",
+                    sums.support_height,
+                    "work wanted above the jaws",
+                    work.unit,
+                    base=feature.sizes["depth"],
+                    rise=clear,
+                )
+            )
         if feature.through:
             below.append(room_below(route, set_up_id, operation, clear))
     keep = route.parallels if set_up.keep_zero else None
@@ -190,34 +264,66 @@ def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number
     below_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
     if cutter.kind == "drill" and "point" in tool.sizes:
         beyond = work.ledger.work(
-            f"{below_id}.tip", sums.point_breakthrough, "how far the drill's tip goes on below the work", work.unit,
-            diameter=tool.sizes["diameter"], point=tool.sizes["point"], breakthrough=beyond,
+            f"{below_id}.tip",
+            sums.point_breakthrough,
+            "how far the drill's tip goes on below the work",
+            work.unit,
+            diameter=tool.sizes["diameter"],
+            point=tool.sizes["point"],
+            breakthrough=beyond,
         )
-    return work.ledger.work(f"{below_id}.below", sums.support_height, "room wanted below the work", work.unit, base=beyond, rise=clear)
+    return work.ledger.work(
+        f"{below_id}.below", sums.support_height, "room wanted below the work", work.unit, base=beyond, rise=clear
+    )
 
 
-def mill_cut(route: Route, set_up: SetUp, set_up_id: str, operation: Operation, lying: Lie, zeros: Zeros, mill: kit.Mill) -> Cut | None:
+def mill_cut(
+    route: Route, set_up: SetUp, set_up_id: str, operation: Operation, lying: Lie, zeros: Zeros, mill: kit.Mill
+) -> Cut | None:
     """One operation at the mill, by the shape it cuts."""
     work, feature = route.work, route.feature(operation)
     cut_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
     if feature is None:
-        work.problem(operation.mark, "at the mill an operation cuts a feature", "write `cut:` with a feature of the part")
+        work.problem(
+            operation.mark, "at the mill an operation cuts a feature", "write `cut:` with a feature of the part"
+        )
         return None
     assert set_up.hold is not None
     if feature.shape != "broken corners" and feature.enters != set_up.hold.up:
-        work.problem(operation.place("cut"), f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up", f"hold the part with its {feature.enters} up")
+        work.problem(
+            operation.place("cut"),
+            f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
+            f"hold the part with its {feature.enters} up",
+        )
         return None
     if feature.shape in ("hole", "partial bore", "counterbore"):
         missing = [axis for axis in ("x", "y") if axis not in zeros.places]
         if missing:
-            work.problem(set_up.mark, f"no zero is found along {' and '.join(missing)} of the table", "add a touch to `zero:` for it")
+            work.problem(
+                set_up.mark,
+                f"no zero is found along {' and '.join(missing)} of the table",
+                "add a touch to `zero:` for it",
+            )
             return None
-        cut = milling.plan_hole_cut(work, cut_id, route.part, operation, feature, lying, zeros.places, mill, set_up.machine, route.opened.get(feature.name))
+        cut = milling.plan_hole_cut(
+            work,
+            cut_id,
+            route.part,
+            operation,
+            feature,
+            lying,
+            zeros.places,
+            mill,
+            set_up.machine,
+            route.opened.get(feature.name),
+        )
         if cut.kind != "spot":
             route.opened[feature.name] = cut.sizes["diameter"]
         return cut
     if feature.shape == "serrations":
-        return tilted.plan_grooves(work, cut_id, route.part, operation, feature, lying, zeros.places, mill, set_up.machine)
+        return tilted.plan_grooves(
+            work, cut_id, route.part, operation, feature, lying, zeros.places, mill, set_up.machine
+        )
     if feature.shape == "bevel":
         return tilted.plan_slope(work, cut_id, route.part, operation, feature, lying, mill, set_up.machine)
     work.problem(operation.place("cut"), f"“{feature.name}” is not cut at the mill", "do it at the bench")
@@ -228,15 +334,19 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
     """One holding at the lathe."""
     work = route.work
     if set_up.hold is None or route.shape.kind != "turned":
-        work.problem(set_up.mark, "a set-up at the lathe holds a turned part", "write `hold:` with in and out, and `turned:` for the part")
+        work.problem(
+            set_up.mark,
+            "a set-up at the lathe holds a turned part",
+            "write `hold:` with in and out, and `turned:` for the part",
+        )
         return None
-    held = turning.plan_chuck(work, set_up_id, set_up, route.part, route.shape, route.blank)
+    held = plan_chuck(work, set_up_id, set_up, route.part, route.shape, route.blank)
     if held is None:
         return None
     bar = route.blank.sizes["diameter"]
     outside = bar if held.kind == "chuck" else route.shape.sizes["diameter"]
-    turn = turning.Turning(work, set_up_id, set_up, route.part, route.shape, lathe, bar, set_up.hold.out, outside)
-    touches = turning.bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
+    turn = Turning(work, set_up_id, set_up, route.part, route.shape, lathe, bar, set_up.hold.out, outside)
+    touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
     cuts = []
     for operation in set_up.operations:
         done = operation.cut or f"{'face' if operation.face else 'part off'} {operation.face or operation.part_off}"
@@ -253,7 +363,9 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
     for operation in set_up.operations:
         feature = route.feature(operation)
         if feature is None or not operation.cut:
-            work.problem(operation.mark, "an operation at the bench names a feature", "write `cut:` with a feature of the part")
+            work.problem(
+                operation.mark, "an operation at the bench names a feature", "write `cut:` with a feature of the part"
+            )
             continue
         cut_id = f"{set_up_id}-{slug(operation.cut)}"
         hand = work.rule("hand time")
@@ -263,10 +375,18 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
         sizes = work.sizes
         cuts.append(
             Cut(
-                cut_id, "hand", feature.name, line("Break {feature}", feature=from_job(feature.name)), tool, (), dict(feature.sizes), {"time": time}, steps,
-                authored(operation.why, sizes), authored(operation.check, sizes), authored(operation.caution, sizes),
+                cut_id,
+                "hand",
+                feature.name,
+                line("Break {feature}", feature=from_job(feature.name)),
+                tool,
+                (),
+                dict(feature.sizes),
+                {"time": time},
+                steps,
+                authored(operation.why, sizes),
+                authored(operation.check, sizes),
+                authored(operation.caution, sizes),
             )
         )
     return finished(route, set_up, set_up_id, "bench", None, (), tuple(cuts))
-
-

@@ -21,7 +21,8 @@ def plan_shape(work: Work, part_id: str, part: Part) -> ShapePlan:
     """The finished shape of a part."""
     if part.block is not None:
         sizes = {
-            name: work.expression(f"{part_id}.{name}", getattr(part.block, name), f"{name} of the {part_id}") for name in BLOCK
+            name: work.expression(f"{part_id}.{name}", getattr(part.block, name), f"{name} of the {part_id}")
+            for name in BLOCK
         }
         kind = "block"
     elif part.turned is not None:
@@ -53,7 +54,9 @@ def plan_feature(work: Work, feature_id: str, name: str, feature: Feature, block
             "bevel",
             feature.enters,
             {
-                "start": work.expression(f"{feature_id}.start", feature.start, f"{name}: from the {feature.toward} to its start"),
+                "start": work.expression(
+                    f"{feature_id}.start", feature.start, f"{name}: from the {feature.toward} to its start"
+                ),
                 "angle": work.expression(f"{feature_id}.angle", feature.angle, f"{name}: angle from the face", "deg"),
             },
             toward=feature.toward,
@@ -72,7 +75,14 @@ def plan_feature(work: Work, feature_id: str, name: str, feature: Feature, block
                 "diameter": work.expression(f"{feature_id}.diameter", feature.diameter, f"{name}: diameter"),
                 "from": begin,
                 "length": length,
-                "to": work.ledger.work(f"{feature_id}.to", milling.support_height, f"{name}: ends, from the left end", work.unit, base=begin, rise=length),
+                "to": work.ledger.work(
+                    f"{feature_id}.to",
+                    milling.support_height,
+                    f"{name}: ends, from the left end",
+                    work.unit,
+                    base=begin,
+                    rise=length,
+                ),
             },
         )
     if isinstance(feature, shapes.TurnedChamfer):
@@ -97,9 +107,13 @@ def plan_hole(work: Work, feature_id: str, name: str, hole: shapes.Hole, block: 
         for axis in AXES:
             written = getattr(position, axis)
             if axis == straight and written is not None:
-                work.problem(position.place(axis), f"a hole from the {hole.enters} has no {axis} of its own", f"leave {axis} out")
+                work.problem(
+                    position.place(axis), f"a hole from the {hole.enters} has no {axis} of its own", f"leave {axis} out"
+                )
             elif axis != straight and written is None:
-                work.problem(position.mark, f"a hole from the {hole.enters} needs {axis}", f"write {axis}: {ALONG[axis]}")
+                work.problem(
+                    position.mark, f"a hole from the {hole.enters} needs {axis}", f"write {axis}: {ALONG[axis]}"
+                )
             elif axis != straight:
                 place[axis] = work.expression(f"{feature_id}{letter}.{axis}", written, f"{name}: {ALONG[axis]}")
         places.append(place)
@@ -111,27 +125,70 @@ def plan_hole(work: Work, feature_id: str, name: str, hole: shapes.Hole, block: 
 def partial_bore_sizes(
     work: Work, feature_id: str, name: str, diameter: Number, place: Mapping[str, Number], block: Mapping[str, Number]
 ) -> dict[str, Number]:
-    """How far the centre stands outside the edge, and what follows: depth of seat, chord, arc, and a check over a pin."""
+    """How far the centre stands outside the edge, and what follows: depth of seat, chord, arc, and a check over a
+    pin.
+    """
     for axis, centre in place.items():
         across = block[BLOCK[AXES.index(axis)]]
         if centre.value < 0:
-            edge = work.ledger.given(f"{feature_id}.edge", 0.0, work.unit, "the edge it breaks out of", "the job's definition")
+            edge = work.ledger.given(
+                f"{feature_id}.edge", 0.0, work.unit, "the edge it breaks out of", "the job's definition"
+            )
             outside = work.ledger.work(
-                f"{feature_id}.outside", locating.incremental_move, f"{name}: centre outside the edge", work.unit, start=centre, target=edge
+                f"{feature_id}.outside",
+                locating.incremental_move,
+                f"{name}: centre outside the edge",
+                work.unit,
+                start=centre,
+                target=edge,
             )
         elif centre.value > across.value:
             outside = work.ledger.work(
-                f"{feature_id}.outside", locating.incremental_move, f"{name}: centre outside the edge", work.unit, start=across, target=centre
+                f"{feature_id}.outside",
+                locating.incremental_move,
+                f"{name}: centre outside the edge",
+                work.unit,
+                start=across,
+                target=centre,
             )
         else:
             continue
         made = work.ledger.work
         return {
             "centre outside": outside,
-            "seat depth": made(f"{feature_id}.seat-depth", partial_bores.seat_depth, f"{name}: depth of the seat", work.unit, diameter=diameter, outside=outside),
-            "chord": made(f"{feature_id}.chord", partial_bores.chord, f"{name}: width of the opening", work.unit, diameter=diameter, outside=outside),
-            "arc": made(f"{feature_id}.arc", partial_bores.arc_angle, f"{name}: arc that is left", "deg", diameter=diameter, outside=outside),
-            "over the pin": made(f"{feature_id}.over-pin", partial_bores.over_pin, f"{name}: from the far edge over a plug as large as the bore", work.unit, height=across, outside=outside, pin=diameter),
+            "seat depth": made(
+                f"{feature_id}.seat-depth",
+                partial_bores.seat_depth,
+                f"{name}: depth of the seat",
+                work.unit,
+                diameter=diameter,
+                outside=outside,
+            ),
+            "chord": made(
+                f"{feature_id}.chord",
+                partial_bores.chord,
+                f"{name}: width of the opening",
+                work.unit,
+                diameter=diameter,
+                outside=outside,
+            ),
+            "arc": made(
+                f"{feature_id}.arc",
+                partial_bores.arc_angle,
+                f"{name}: arc that is left",
+                "deg",
+                diameter=diameter,
+                outside=outside,
+            ),
+            "over the pin": made(
+                f"{feature_id}.over-pin",
+                partial_bores.over_pin,
+                f"{name}: from the far edge over a plug as large as the bore",
+                work.unit,
+                height=across,
+                outside=outside,
+                pin=diameter,
+            ),
         }
     return {}
 
@@ -146,7 +203,31 @@ def plan_serrations(work: Work, feature_id: str, name: str, row: shapes.Serratio
         "last": work.expression(f"{feature_id}.last", row.last, f"{name}: no groove beyond, from the left end"),
     }
     made = work.ledger.work
-    sizes["full depth"] = made(f"{feature_id}.full-depth", grooves.serration_full_depth, f"{name}: depth at which the crests come to a point", work.unit, pitch=sizes["pitch"], tilt=sizes["tilt"])
-    sizes["depth"] = made(f"{feature_id}.depth", grooves.serration_depth, f"{name}: depth that leaves the flat", work.unit, pitch=sizes["pitch"], flat=sizes["flat"], tilt=sizes["tilt"])
-    sizes["count"] = made(f"{feature_id}.count", grooves.groove_count, f"{name}: grooves", "1", first=sizes["first"], last=sizes["last"], pitch=sizes["pitch"], show=WHOLE)
+    sizes["full depth"] = made(
+        f"{feature_id}.full-depth",
+        grooves.serration_full_depth,
+        f"{name}: depth at which the crests come to a point",
+        work.unit,
+        pitch=sizes["pitch"],
+        tilt=sizes["tilt"],
+    )
+    sizes["depth"] = made(
+        f"{feature_id}.depth",
+        grooves.serration_depth,
+        f"{name}: depth that leaves the flat",
+        work.unit,
+        pitch=sizes["pitch"],
+        flat=sizes["flat"],
+        tilt=sizes["tilt"],
+    )
+    sizes["count"] = made(
+        f"{feature_id}.count",
+        grooves.groove_count,
+        f"{name}: grooves",
+        "1",
+        first=sizes["first"],
+        last=sizes["last"],
+        pitch=sizes["pitch"],
+        show=WHOLE,
+    )
     return FeaturePlan(name, "serrations", row.enters, sizes)

@@ -31,21 +31,38 @@ def enter_size(work: Work, size: Size) -> Number:
         enter_limits(work, size, unit, "worst case of the sizes it is made of", middle.inputs)
         return middle
     nominal = work.ledger.given(
-        f"{number_id}.nominal", size.nominal, unit, f"{size.name}, nominal", source,
-        formula=size.expression.text, inputs=tuple(work.sizes[n].id for n in size.expression.names if n in work.sizes),
+        f"{number_id}.nominal",
+        size.nominal,
+        unit,
+        f"{size.name}, nominal",
+        source,
+        formula=size.expression.text,
+        inputs=tuple(work.sizes[n].id for n in size.expression.names if n in work.sizes),
         show=Show(places=places(size.nominal, unit)),
     )
     low, high = enter_limits(work, size, unit, str(size.source), (nominal.id,))
-    return work.ledger.work(number_id, stackups.mean, f"{size.name}, middle of the limits", unit, low=low, high=high, show=show)
+    return work.ledger.work(
+        number_id, stackups.mean, f"{size.name}, middle of the limits", unit, low=low, high=high, show=show
+    )
 
 
 def enter_limits(work: Work, size: Size, unit: str, source: str, inputs: tuple[str, ...]) -> tuple[Number, Number]:
     """The lower and upper limit of a size."""
-    formula = f"nominal and tolerance {size.tolerance_text}".strip() if size.tolerance_text else "nominal and general tolerance"
+    formula = (
+        f"nominal and tolerance {size.tolerance_text}".strip()
+        if size.tolerance_text
+        else "nominal and general tolerance"
+    )
     low, high = (
         work.ledger.given(
-            f"size-{slug(size.name)}.{which}", value, unit, f"{size.name}, {which} limit", source,
-            formula=formula, inputs=inputs, show=Show(places=places(value, unit)),
+            f"size-{slug(size.name)}.{which}",
+            value,
+            unit,
+            f"{size.name}, {which} limit",
+            source,
+            formula=formula,
+            inputs=inputs,
+            show=Show(places=places(value, unit)),
         )
         for which, value in (("lower", size.lower), ("upper", size.upper))
     )
@@ -53,7 +70,9 @@ def enter_limits(work: Work, size: Size, unit: str, source: str, inputs: tuple[s
 
 
 def places(value: float, unit: str) -> int | None:
-    """Decimals that a size is shown with: the unit's own, and one more in mm where the middle of two limits asks for it."""
+    """Decimals that a size is shown with: the unit's own, and one more in mm where the middle of two limits asks for
+    it.
+    """
     if unit != "mm":
         return None
     return 3 if abs(value * 100 - round(value * 100)) > 1e-6 else 2

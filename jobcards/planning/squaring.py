@@ -1,8 +1,9 @@
 """A sawn blank milled square on all its faces: the hold of each face, and how much comes off."""
 
+from jobcards.definition import shop as kit
 from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
-from jobcards.planning.card import BlankPlan, Cut, HoldPlan, ShapePlan
+from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, ShapePlan
 from jobcards.planning.holding import Needs, plan_vise
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.orientation import Lie, lie
@@ -35,7 +36,11 @@ def plan_squaring(
         sizes = {"leave": size_of(shape, face)} if second else {}
         sizes["take off"] = taken_off(work, cut_id, face, blank)
         hold = hold_for(work, cut_id, set_up, up, jaw, lying, done, shape, blank, sizes["take off"], end)
-        cuts.append(face_cut(work, cut_id, part, face, end, second, tool, cutter, sizes, lying, hold, done, steps, set_up.machine))
+        cuts.append(
+            face_cut(
+                work, cut_id, part, face, end, second, tool, cutter, sizes, lying, hold, done, steps, set_up.machine
+            )
+        )
         done.append(face)
     return tuple(cuts)
 
@@ -63,7 +68,9 @@ def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
     if end < 0:
         return outside
     full = blank.outside[f"whole {AXES[axis]}"]
-    return work.ledger.work(f"{cut_id}.take-off", milling.left_to_take, f"to take off the {face}", work.unit, full=full, taken=outside)
+    return work.ledger.work(
+        f"{cut_id}.take-off", milling.left_to_take, f"to take off the {face}", work.unit, full=full, taken=outside
+    )
 
 
 def across(lying: Lie, axis: str, done: list[str], shape: ShapePlan, blank: BlankPlan) -> Number:
@@ -75,44 +82,99 @@ def across(lying: Lie, axis: str, done: list[str], shape: ShapePlan, blank: Blan
 
 
 def hold_for(
-    work: Work, cut_id: str, set_up: SetUp, up: str, jaw: str, lying: Lie, done: list[str], shape: ShapePlan, blank: BlankPlan, off: Number, end: bool
+    work: Work,
+    cut_id: str,
+    set_up: SetUp,
+    up: str,
+    jaw: str,
+    lying: Lie,
+    done: list[str],
+    shape: ShapePlan,
+    blank: BlankPlan,
+    off: Number,
+    end: bool,
 ) -> HoldPlan:
     """The vise, with the parallels that keep the cutter clear of the jaws."""
     clear = work.rule("clearance")
-    above = clear if end else work.ledger.work(
-        f"{cut_id}.above", milling.support_height, "work wanted above the jaws", work.unit, base=off, rise=clear
+    above = (
+        clear
+        if end
+        else work.ledger.work(
+            f"{cut_id}.above", milling.support_height, "work wanted above the jaws", work.unit, base=off, rise=clear
+        )
     )
     height = across(lying, "z", done, shape, blank)
-    return plan_vise(work, cut_id, set_up, up, jaw, "", lying, height, across(lying, "y", done, shape, blank), Needs(above=above))
+    return plan_vise(
+        work, cut_id, set_up, up, jaw, "", lying, height, across(lying, "y", done, shape, blank), Needs(above=above)
+    )
 
 
 def face_cut(
-    work: Work, cut_id: str, part: Part, face: str, end: bool, second: bool, tool: rates.CutterPlan, cutter: rates.kit.Cutter,
-    sizes: dict[str, Number], lying: Lie, hold: HoldPlan, done: list[str], steps: list[float], machine: str,
+    work: Work,
+    cut_id: str,
+    part: Part,
+    face: str,
+    end: bool,
+    second: bool,
+    tool: CutterPlan,
+    cutter: kit.Cutter,
+    sizes: dict[str, Number],
+    lying: Lie,
+    hold: HoldPlan,
+    done: list[str],
+    steps: list[float],
+    machine: str,
 ) -> Cut:
     """One face: how much comes off or what size it comes to, in passes."""
     operation = "side milling" if end else "face milling"
     speeds = rates.spindle_speed(work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], steps, machine)
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    passes = rates.plan_depths(work, cut_id, part.material, sizes["take off"], operation, tool.sizes["diameter"] if end else None)
+    passes = rates.plan_depths(
+        work, cut_id, part.material, sizes["take off"], operation, tool.sizes["diameter"] if end else None
+    )
     run = work.ledger.work(
-        f"{cut_id}.travel", setups.travel_for_cut, "table travel for one stroke", work.unit,
-        length=lying.along("y" if end else "x"), cutter=tool.sizes["diameter"], clear=work.rule("clearance"),
+        f"{cut_id}.travel",
+        setups.travel_for_cut,
+        "table travel for one stroke",
+        work.unit,
+        length=lying.along("y" if end else "x"),
+        cutter=tool.sizes["diameter"],
+        clear=work.rule("clearance"),
     )
     if end:
         sizes["overhang"] = work.rule("overhang")
     strokes = rates.plan_strokes(work, cut_id, sizes["take off"] if end else lying.along("y"), tool.sizes["diameter"])
-    rounds = work.ledger.work(f"{cut_id}.rounds", cutting.strokes_in_all, "strokes in all", "1", passes=passes["all passes"], strokes=strokes, show=WHOLE)
+    rounds = work.ledger.work(
+        f"{cut_id}.rounds",
+        cutting.strokes_in_all,
+        "strokes in all",
+        "1",
+        passes=passes["all passes"],
+        strokes=strokes,
+        show=WHOLE,
+    )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
     words = face_words(face, end, second, sizes, passes, done)
     return Cut(
-        cut_id, "end" if end else "face", f"{face} face", title, tool, (), sizes, {**speeds, **feeds, **passes, "travel": run, "time": time},
-        tuple(words), (Words(reason(face, end, done)),), hold=hold, face=face,
+        cut_id,
+        "end" if end else "face",
+        f"{face} face",
+        title,
+        tool,
+        (),
+        sizes,
+        {**speeds, **feeds, **passes, "travel": run, "time": time},
+        tuple(words),
+        (Words(reason(face, end, done)),),
+        hold=hold,
+        face=face,
     )
 
 
-def face_words(face: str, end: bool, second: bool, sizes: dict[str, Number], passes: dict[str, Number], done: list[str]) -> list[Line]:
+def face_words(
+    face: str, end: bool, second: bool, sizes: dict[str, Number], passes: dict[str, Number], done: list[str]
+) -> list[Line]:
     """What to do for one face."""
     said: list[Line] = []
     if end:
@@ -120,9 +182,20 @@ def face_words(face: str, end: bool, second: bool, sizes: dict[str, Number], pas
     if not done:
         said.append(line("The blank is still rough: put a thin strip of soft sheet between it and each jaw."))
     elif FACES[face][0] == 1 and not second:
-        said.append(line("Put a round bar between the work and the moving jaw, so that the finished face lies flat on the fixed jaw."))
+        said.append(
+            line(
+                "Put a round bar between the work and the moving jaw, so that the finished face lies flat on the "
+                "fixed jaw."
+            )
+        )
     if second:
-        said.append(line("Bring the size to {size}; about {off} has to come off. Measure before the last pass.", size=sizes["leave"], off=sizes["take off"]))
+        said.append(
+            line(
+                "Bring the size to {size}; about {off} has to come off. Measure before the last pass.",
+                size=sizes["leave"],
+                off=sizes["take off"],
+            )
+        )
     else:
         said.append(line("Take off {off}.", off=sizes["take off"]))
     said.append(rates.depth_words(passes))
@@ -147,10 +220,19 @@ def outside_numbers(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str,
         stock, finished = sizes[ACROSS[name]], shape.sizes[name]
         low = {0: "left end", 1: "bottom", 2: "back"}[axis]
         out[low] = work.ledger.work(
-            f"{part_id}-blank.outside-{AXES[axis]}", stackups.half_tolerance, f"blank outside the part at each side, along its {name}",
-            work.unit, low=finished, high=stock,
+            f"{part_id}-blank.outside-{AXES[axis]}",
+            stackups.half_tolerance,
+            f"blank outside the part at each side, along its {name}",
+            work.unit,
+            low=finished,
+            high=stock,
         )
         out[f"whole {AXES[axis]}"] = work.ledger.work(
-            f"{part_id}-blank.whole-{AXES[axis]}", milling.left_to_take, f"blank over the part in all, along its {name}", work.unit, full=stock, taken=finished
+            f"{part_id}-blank.whole-{AXES[axis]}",
+            milling.left_to_take,
+            f"blank over the part in all, along its {name}",
+            work.unit,
+            full=stock,
+            taken=finished,
         )
     return out

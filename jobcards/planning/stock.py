@@ -22,21 +22,50 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
         outside = outside_numbers(work, part_id, shape, sizes)
         volume_unit = f"{work.unit}³"
         volume = work.ledger.work(
-            f"{part_id}-blank.volume", stock.flat_bar_volume, "volume of the blank", volume_unit,
-            width=sizes["width"], thickness=sizes["thickness"], length=sizes["length"],
+            f"{part_id}-blank.volume",
+            stock.flat_bar_volume,
+            "volume of the blank",
+            volume_unit,
+            width=sizes["width"],
+            thickness=sizes["thickness"],
+            length=sizes["length"],
         )
-        text = line("flat bar {width} × {thickness}, sawn {length} long", **{n: sizes[n] for n in ("width", "thickness", "length")})
+        text = line(
+            "flat bar {width} × {thickness}, sawn {length} long",
+            **{n: sizes[n] for n in ("width", "thickness", "length")},
+        )
     else:
         outside = round_outside(work, part_id, shape, sizes)
-        volume = work.ledger.work(f"{part_id}-blank.volume", stock.round_bar_volume, "volume of the blank", f"{work.unit}³", diameter=sizes["diameter"], length=sizes["length"])
+        volume = work.ledger.work(
+            f"{part_id}-blank.volume",
+            stock.round_bar_volume,
+            "volume of the blank",
+            f"{work.unit}³",
+            diameter=sizes["diameter"],
+            length=sizes["length"],
+        )
         text = line("round bar {diameter}, sawn {length} long", diameter=sizes["diameter"], length=sizes["length"])
     return BlankPlan(written.shape, sizes, outside, weigh(work, f"{part_id}-blank", part, volume), text)
 
 
 def round_outside(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
     """How far round bar stands out: faced off the free end, and all the rest at the other."""
-    whole = work.ledger.work(f"{part_id}-blank.whole-x", milling.left_to_take, "bar over the part in all, along its length", work.unit, full=sizes["length"], taken=shape.sizes["length"])
-    side = work.ledger.work(f"{part_id}-blank.outside-r", stackups.half_tolerance, "bar outside the part, on the radius", work.unit, low=shape.sizes["diameter"], high=sizes["diameter"])
+    whole = work.ledger.work(
+        f"{part_id}-blank.whole-x",
+        milling.left_to_take,
+        "bar over the part in all, along its length",
+        work.unit,
+        full=sizes["length"],
+        taken=shape.sizes["length"],
+    )
+    side = work.ledger.work(
+        f"{part_id}-blank.outside-r",
+        stackups.half_tolerance,
+        "bar outside the part, on the radius",
+        work.unit,
+        low=shape.sizes["diameter"],
+        high=sizes["diameter"],
+    )
     return {"right end": work.rule("facing"), "whole x": whole, "side": side}
 
 
@@ -44,10 +73,28 @@ def weigh(work: Work, number_id: str, part: Part, volume: Number) -> Number:
     """Weight of a volume of the part's material."""
     known = material(part.material)
     if work.unit == "in":
-        density = work.ledger.given(f"{number_id}.density", known.density_inch, "lb/in³", f"density, {known.name}", known.source, formula="from the table")
-        return work.ledger.work(f"{number_id}.weight", stock.weight, "weight of the blank", "lb", volume=volume, density=density)
-    density = work.ledger.given(f"{number_id}.density", known.density_metric, "g/cm³", f"density, {known.name}", known.source, formula="from the table")
-    return work.ledger.work(f"{number_id}.weight", stock.weight_metric, "weight of the blank", "kg", volume=volume, density=density)
+        density = work.ledger.given(
+            f"{number_id}.density",
+            known.density_inch,
+            "lb/in³",
+            f"density, {known.name}",
+            known.source,
+            formula="from the table",
+        )
+        return work.ledger.work(
+            f"{number_id}.weight", stock.weight, "weight of the blank", "lb", volume=volume, density=density
+        )
+    density = work.ledger.given(
+        f"{number_id}.density",
+        known.density_metric,
+        "g/cm³",
+        f"density, {known.name}",
+        known.source,
+        formula="from the table",
+    )
+    return work.ledger.work(
+        f"{number_id}.weight", stock.weight_metric, "weight of the blank", "kg", volume=volume, density=density
+    )
 
 
 def plan_cut_list(work: Work, parts: tuple[PartPlan, ...]) -> tuple[CutListRow, ...]:
@@ -66,29 +113,62 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
     lengths: list[Number] = []
     pieces: list[Line] = []
     for part in group:
-        nothing = work.ledger.given(f"{row_id}-{part.id}.nothing", 0.0, work.unit, "nothing more is cleaned or held", "the blank's length has it")
+        nothing = work.ledger.given(
+            f"{row_id}-{part.id}.nothing",
+            0.0,
+            work.unit,
+            "nothing more is cleaned or held",
+            "the blank's length has it",
+        )
         lengths.append(
             work.ledger.work(
-                f"{row_id}-{part.id}.length", stock.bar_needed, f"bar for the {part.id}", work.unit,
-                count=part.quantity, length=part.blank.sizes["length"], cleaning=nothing, kerf=kerf, held=nothing,
+                f"{row_id}-{part.id}.length",
+                stock.bar_needed,
+                f"bar for the {part.id}",
+                work.unit,
+                count=part.quantity,
+                length=part.blank.sizes["length"],
+                cleaning=nothing,
+                kerf=kerf,
+                held=nothing,
             )
         )
-        pieces.append(line("{count} of {length} for the {part}", count=part.quantity, length=part.blank.sizes["length"], part=part.name))
+        pieces.append(
+            line(
+                "{count} of {length} for the {part}",
+                count=part.quantity,
+                length=part.blank.sizes["length"],
+                part=part.name,
+            )
+        )
     needed = work.ledger.given(
-        f"{row_id}.length", sum(n.value for n in lengths), work.unit, "bar in all, with a saw cut to each piece", "arithmetic",
-        formula="sum of the pieces with their saw cuts", inputs=tuple(n.id for n in lengths),
+        f"{row_id}.length",
+        sum(n.value for n in lengths),
+        work.unit,
+        "bar in all, with a saw cut to each piece",
+        "arithmetic",
+        formula="sum of the pieces with their saw cuts",
+        inputs=tuple(n.id for n in lengths),
     )
     weights = [part.blank.weight for part in group]
     weight = work.ledger.given(
-        f"{row_id}.weight", sum(p.quantity.value * p.blank.weight.value for p in group), weights[0].unit, "weight of the pieces", "arithmetic",
-        formula="sum of count * weight", inputs=tuple(n.id for p in group for n in (p.quantity, p.blank.weight)),
+        f"{row_id}.weight",
+        sum(p.quantity.value * p.blank.weight.value for p in group),
+        weights[0].unit,
+        "weight of the pieces",
+        "arithmetic",
+        formula="sum of count * weight",
+        inputs=tuple(n.id for p in group for n in (p.quantity, p.blank.weight)),
     )
     first = group[0].blank
     section = (
-        line("{material}: flat bar {width} × {thickness}", material=group[0].material, width=first.sizes["width"], thickness=first.sizes["thickness"])
+        line(
+            "{material}: flat bar {width} × {thickness}",
+            material=group[0].material,
+            width=first.sizes["width"],
+            thickness=first.sizes["thickness"],
+        )
         if first.shape == "flat bar"
         else line("{material}: round bar {diameter}", material=group[0].material, diameter=first.sizes["diameter"])
     )
     return CutListRow(section, tuple(pieces), needed, weight)
-
-

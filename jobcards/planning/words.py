@@ -25,7 +25,8 @@ class Words:
 
 @dataclass(frozen=True)
 class Authored:
-    """Text from a definition ("job"), a shop file ("shop") or a table ("table"). Shown as characters, never as markup."""
+    """Text from a definition ("job"), a shop file ("shop") or a table ("table"). Shown as characters, never as
+    markup."""
 
     text: str
     owner: str
@@ -74,7 +75,10 @@ def line(template: str, **pieces: "str | Number | Piece | Line") -> Line:
 
 def as_text(written: Line) -> str:
     """A line as plain characters, for alternative texts and tests."""
-    return "".join(f"{p.number.shown}{unit_text(p.number.unit) if p.with_unit else ''}" if isinstance(p, Ref) else p.text for p in written)
+    return "".join(
+        f"{p.number.shown}{unit_text(p.number.unit) if p.with_unit else ''}" if isinstance(p, Ref) else p.text
+        for p in written
+    )
 
 
 def unit_text(unit: str) -> str:

@@ -54,7 +54,9 @@ class Work:
             self.problem(mark, str(error), instead)
             return None
 
-    def expression(self, number_id: str, written: Expression, label: str, unit: str | None = None, show: Show = AS_UNIT) -> Number:
+    def expression(
+        self, number_id: str, written: Expression, label: str, unit: str | None = None, show: Show = AS_UNIT
+    ) -> Number:
         """The number of an expression of the definition: the size itself where it is only a name."""
         if written.text.strip() in self.sizes:
             return self.sizes[written.text.strip()]
@@ -78,12 +80,18 @@ class Work:
         row = next(r for r in chart.rows if r["name"] == name)
         unit = self.unit if row["unit"] == "length" else row["unit"]
         value = number(row, "inch" if self.unit == "in" else "mm")
-        places = 0 if unit == "1" and value == int(value) else 2 if unit in ("1", "min") and value != int(value) else None
-        return self.ledger.given(f"rule-{slug(name)}", value, unit, row["meaning"], chart.source_of(row), show=Show(places=places))
+        places = (
+            0 if unit == "1" and value == int(value) else 2 if unit in ("1", "min") and value != int(value) else None
+        )
+        return self.ledger.given(
+            f"rule-{slug(name)}", value, unit, row["meaning"], chart.source_of(row), show=Show(places=places)
+        )
 
     def looked_up(self, number_id: str, found: TableValue, label: str, show: Show = AS_UNIT) -> Number:
         """A number from a table of the trade."""
-        return self.ledger.given(number_id, found.value, found.unit, label, found.source, formula="from the table", show=show)
+        return self.ledger.given(
+            number_id, found.value, found.unit, label, found.source, formula="from the table", show=show
+        )
 
     def shop_length(self, number_id: str, written: Expression, label: str, show: Show = AS_UNIT) -> Number:
         """A length of the shop file, in the job's unit."""

@@ -12,7 +12,14 @@ from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
 from jobcards.trade import locating, stackups
 
-OPPOSITE = {"front": "back", "back": "front", "top": "bottom", "bottom": "top", "left end": "right end", "right end": "left end"}
+OPPOSITE = {
+    "front": "back",
+    "back": "front",
+    "top": "bottom",
+    "bottom": "top",
+    "left end": "right end",
+    "right end": "left end",
+}
 
 
 @dataclass(frozen=True)
@@ -43,7 +50,9 @@ def paper_of(work: Work) -> tuple[str, Number] | None:
     found = finder(work, "paper")
     if found is None or found[1].thickness is None:
         return None
-    return found[0], work.shop_length(f"shop-{slug(found[0])}.thickness", found[1].thickness, "thickness of the paper feeler")
+    return found[0], work.shop_length(
+        f"shop-{slug(found[0])}.thickness", found[1].thickness, "thickness of the paper feeler"
+    )
 
 
 def plan_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, step: float) -> Zeros:
@@ -64,7 +73,9 @@ def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
         return [line_touch(work, zero_id, asked, lying, step)]
     tip = tip_of(work)
     if tip is None:
-        work.problem(asked.mark, "the shop has no edge finder", "add one to the shop file, or set out a line and use `line:`")
+        work.problem(
+            asked.mark, "the shop has no edge finder", "add one to the shop file, or set out a line and use `line:`"
+        )
         return []
     if asked.edge:
         return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
@@ -79,41 +90,77 @@ def flat_axis(lying: Lie, face: str) -> tuple[str, int]:
     return axis, side
 
 
-def edge_touch(work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float) -> tuple[Touch, Number]:
+def edge_touch(
+    work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+) -> tuple[Touch, Number]:
     """Touch an edge; the edge itself becomes zero."""
     axis, side = flat_axis(lying, face)
     edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {face} is to read", "how this set-up lies")
     preset = work.ledger.work(
-        f"{zero_id}.{axis}-preset", locating.preset_at_touch, f"readout {axis.upper()} while the tip touches the {face}", work.unit,
-        edge=edge, tip=tip[1], side=side, show=Show(step=step),
+        f"{zero_id}.{axis}-preset",
+        locating.preset_at_touch,
+        f"readout {axis.upper()} while the tip touches the {face}",
+        work.unit,
+        edge=edge,
+        tip=tip[1],
+        side=side,
+        show=Show(step=step),
     )
     said = line(
-        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge is then zero: the tip's middle stands half of {tip} outside it.",
-        face=face, finder=from_shop(tip[0]), where=where(axis, side), axis=axis.upper(), preset=preset, tip=tip[1],
+        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge is then zero: the "
+        "tip's middle stands half of {tip} outside it.",
+        face=face,
+        finder=from_shop(tip[0]),
+        where=where(axis, side),
+        axis=axis.upper(),
+        preset=preset,
+        tip=tip[1],
     )
     return Touch(axis, "edge", face, side, preset, from_shop(tip[0]), tip[1], said), face_place(work, lying.shape, face)
 
 
-def middle_touch(work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float) -> tuple[Touch, Number]:
+def middle_touch(
+    work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+) -> tuple[Touch, Number]:
     """Touch one end; the middle of the known length becomes zero."""
     axis, side = flat_axis(lying, face)
     length = lying.along(axis)
     preset = work.ledger.work(
-        f"{zero_id}.{axis}-preset", locating.preset_for_middle, f"readout {axis.upper()} while the tip touches the {face}", work.unit,
-        length=length, tip=tip[1], side=side, show=Show(step=step),
+        f"{zero_id}.{axis}-preset",
+        locating.preset_for_middle,
+        f"readout {axis.upper()} while the tip touches the {face}",
+        work.unit,
+        length=length,
+        tip=tip[1],
+        side=side,
+        show=Show(step=step),
     )
     said = line(
-        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: half of {length} and half of the tip, {tip}.",
-        face=face, finder=from_shop(tip[0]), where=where(axis, side), axis=axis.upper(), preset=preset, length=length, tip=tip[1],
+        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: "
+        "half of {length} and half of the tip, {tip}.",
+        face=face,
+        finder=from_shop(tip[0]),
+        where=where(axis, side),
+        axis=axis.upper(),
+        preset=preset,
+        length=length,
+        tip=tip[1],
     )
-    return Touch(axis, "middle", face, side, preset, from_shop(tip[0]), tip[1], said), middle_place(work, zero_id, lying, axis)
+    return Touch(axis, "middle", face, side, preset, from_shop(tip[0]), tip[1], said), middle_place(
+        work, zero_id, lying, axis
+    )
 
 
 def middle_place(work: Work, zero_id: str, lying: Lie, axis: str) -> Number:
     """The middle of the part along a machine axis, on the drawing."""
     corner = face_place(work, lying.shape, "bottom")
     return work.ledger.work(
-        f"{zero_id}.{axis}-middle", stackups.mean, f"middle of the part along {axis.upper()}", work.unit, low=corner, high=lying.along(axis)
+        f"{zero_id}.{axis}-middle",
+        stackups.mean,
+        f"middle of the part along {axis.upper()}",
+        work.unit,
+        low=corner,
+        high=lying.along(axis),
     )
 
 
@@ -125,14 +172,29 @@ def between_touches(
     for face in asked.middle_between:
         axis, side = flat_axis(lying, face)
         preset = work.ledger.work(
-            f"{zero_id}.{axis}-preset-{slug(face)}", locating.preset_for_middle, f"readout {axis.upper()} while the tip touches the {face}",
-            work.unit, length=lying.along(axis), tip=tip[1], side=side, show=Show(step=step),
+            f"{zero_id}.{axis}-preset-{slug(face)}",
+            locating.preset_for_middle,
+            f"readout {axis.upper()} while the tip touches the {face}",
+            work.unit,
+            length=lying.along(axis),
+            tip=tip[1],
+            side=side,
+            show=Show(step=step),
         )
         said = line(
-            "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the two ends is the correction.",
-            face=face, where=where(axis, side), axis=axis.upper(), preset=preset,
+            "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the "
+            "two ends is the correction.",
+            face=face,
+            where=where(axis, side),
+            axis=axis.upper(),
+            preset=preset,
         )
-        out.append((Touch(axis, "between", face, side, preset, from_shop(tip[0]), tip[1], said), middle_place(work, zero_id, lying, axis)))
+        out.append(
+            (
+                Touch(axis, "between", face, side, preset, from_shop(tip[0]), tip[1], said),
+                middle_place(work, zero_id, lying, axis),
+            )
+        )
     return out
 
 
@@ -141,16 +203,40 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     axis, side = flat_axis(lying, asked.measured_from)
     assert asked.line is not None
     distance = work.expression(f"{zero_id}.{axis}-line", asked.line, f"scribed line, from the {asked.measured_from}")
-    edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {asked.measured_from} is to read", "how this set-up lies")
-    if side < 0:
-        preset = work.ledger.work(f"{zero_id}.{axis}-preset", locating.reading_from_zero, f"readout {axis.upper()} at the scribed line", work.unit, position=distance, origin=edge, show=Show(step=step))
-    else:
-        preset = work.ledger.work(f"{zero_id}.{axis}-preset", locating.incremental_move, f"readout {axis.upper()} at the scribed line", work.unit, start=distance, target=edge, show=Show(step=step))
-    said = line(
-        "Scribe a line {distance} from the {face}. Bring the cutter's corner to it by eye and set {axis} to {preset}. The place of the first groove does not matter much; the even pitch does.",
-        distance=distance, face=asked.measured_from, axis=axis.upper(), preset=preset,
+    edge = work.ledger.given(
+        f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {asked.measured_from} is to read", "how this set-up lies"
     )
-    return Touch(axis, "line", asked.measured_from, side, preset, None, None, said, distance), face_place(work, lying.shape, asked.measured_from)
+    if side < 0:
+        preset = work.ledger.work(
+            f"{zero_id}.{axis}-preset",
+            locating.reading_from_zero,
+            f"readout {axis.upper()} at the scribed line",
+            work.unit,
+            position=distance,
+            origin=edge,
+            show=Show(step=step),
+        )
+    else:
+        preset = work.ledger.work(
+            f"{zero_id}.{axis}-preset",
+            locating.incremental_move,
+            f"readout {axis.upper()} at the scribed line",
+            work.unit,
+            start=distance,
+            target=edge,
+            show=Show(step=step),
+        )
+    said = line(
+        "Scribe a line {distance} from the {face}. Bring the cutter's corner to it by eye and set {axis} to "
+        "{preset}. The place of the first groove does not matter much; the even pitch does.",
+        distance=distance,
+        face=asked.measured_from,
+        axis=axis.upper(),
+        preset=preset,
+    )
+    return Touch(axis, "line", asked.measured_from, side, preset, None, None, said, distance), face_place(
+        work, lying.shape, asked.measured_from
+    )
 
 
 def surface_touch(work: Work, zero_id: str, kind: str, face: str, step: float) -> Touch | None:
@@ -160,10 +246,21 @@ def surface_touch(work: Work, zero_id: str, kind: str, face: str, step: float) -
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
     edge = work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", "how this set-up lies")
-    height = work.ledger.work(f"{zero_id}.z-preset", locating.layout_height, "height of the cutter's end at the touch", work.unit, base=edge, position=paper[1], show=Show(step=step))
+    height = work.ledger.work(
+        f"{zero_id}.z-preset",
+        locating.layout_height,
+        "height of the cutter's end at the touch",
+        work.unit,
+        base=edge,
+        position=paper[1],
+        show=Show(step=step),
+    )
     words = {
-        "surface": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on the {face}; set the height to {preset}. The face is then zero and depths count down from it. Do this anew for each cutter.",
-        "corner": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on the corner that stands highest, at the {face}; set the height to {preset}. The corner is then zero.",
+        "surface": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on "
+        "the {face}; set the height to {preset}. The face is then zero and depths count down from it. Do this "
+        "anew for each cutter.",
+        "corner": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on "
+        "the corner that stands highest, at the {face}; set the height to {preset}. The corner is then zero.",
     }
     said: Line = line(words[kind], finder=from_shop(paper[0]), tip=paper[1], face=face, preset=height)
     return Touch("z", kind, face, 1, height, from_shop(paper[0]), paper[1], said)
@@ -177,7 +274,11 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
     touches: list[Touch] = []
     for old, new in pairs.items():
         if not old or not new:
-            work.problem(set_up.place("keep_zero"), "a zero can only be kept against the same stop and jaw", "name the face against the stop in both set-ups")
+            work.problem(
+                set_up.place("keep_zero"),
+                "a zero can only be kept against the same stop and jaw",
+                "name the face against the stop in both set-ups",
+            )
             continue
         axis, _ = lying.side(new)
         if axis not in before.places:
@@ -186,16 +287,35 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
             places[axis] = before.places[axis]
         elif new == OPPOSITE[old]:
             places[axis] = work.ledger.work(
-                f"{zero_id}.{axis}-kept", locating.flipped_position, f"place on the drawing where {axis.upper()} reads nothing after the flip",
-                work.unit, length=lying.along(axis), position=before.places[axis],
+                f"{zero_id}.{axis}-kept",
+                locating.flipped_position,
+                f"place on the drawing where {axis.upper()} reads nothing after the flip",
+                work.unit,
+                length=lying.along(axis),
+                position=before.places[axis],
             )
         else:
             work.problem(
-                set_up.place("keep_zero"), f"the {new} takes the place of the {old}, which is not a flip", "find zero anew in this set-up"
+                set_up.place("keep_zero"),
+                f"the {new} takes the place of the {old}, which is not a flip",
+                "find zero anew in this set-up",
             )
             continue
-        nothing = work.ledger.given(f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies")
-        touches.append(Touch(axis, "kept", new, lying.side(new)[1], nothing, None, None, line("{axis}: leave the zero as it was.", axis=axis.upper())))
+        nothing = work.ledger.given(
+            f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies"
+        )
+        touches.append(
+            Touch(
+                axis,
+                "kept",
+                new,
+                lying.side(new)[1],
+                nothing,
+                None,
+                None,
+                line("{axis}: leave the zero as it was.", axis=axis.upper()),
+            )
+        )
     in_order = tuple(sorted(touches, key=lambda touch: touch.axis))
     return Zeros(places, in_order, set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
 
@@ -210,5 +330,3 @@ def flipped_axes(set_up: SetUp, lying: Lie, before: Zeros) -> list[tuple[str, st
     assert set_up.hold is not None
     pairs = ((before.jaw, set_up.hold.against_fixed_jaw), (before.stop, set_up.hold.against_stop))
     return [(lying.side(new)[0], new) for old, new in pairs if old and new == OPPOSITE[old]]
-
-

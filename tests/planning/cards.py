@@ -1,0 +1,33 @@
+"""Cards to test with: the shipped job, and the same job with one thing changed."""
+
+from functools import cache
+from pathlib import Path
+
+from jobcards.definition import job_paths, load_job, load_shop, shop_paths
+from jobcards.planning import Card, plan_card
+
+CLAMP = next(path for path in job_paths() if path.stem == "equalising-clamp")
+SHOP = next(path for path in shop_paths() if path.stem == "evening-workshop")
+
+
+@cache
+def clamp() -> Card:
+    """The equalising clamp worked out for the evening workshop."""
+    return plan_card(load_job(CLAMP), load_shop(SHOP))
+
+
+def changed(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
+    """The clamp's card with words of its definition, or of the shop file, swapped for others."""
+    job = swapped(CLAMP, folder / CLAMP.name, swaps)
+    kit = swapped(SHOP, folder / SHOP.name, shop)
+    return plan_card(load_job(job), load_shop(kit))
+
+
+def swapped(source: Path, target: Path, swaps: tuple[tuple[str, str], ...]) -> Path:
+    """A copy of a file with words swapped; each must be there."""
+    text = source.read_text(encoding="utf-8")
+    for old, new in swaps:
+        assert old in text, f"{old!r} is not in {source.name}"
+        text = text.replace(old, new)
+    target.write_text(text, encoding="utf-8")
+    return target

@@ -1,0 +1,43 @@
+"""The ledger: one number an id, every digit owned."""
+
+import pytest
+
+from jobcards.planning.number import Ledger, Show
+from jobcards.planning.words import Words, as_text, line
+from jobcards.source import COMMON
+from jobcards.trade import locating
+
+
+def test_the_same_id_twice_must_be_the_same_number() -> None:
+    ledger = Ledger("in")
+    first = ledger.given("tip", 0.2, "in", "tip", COMMON)
+    assert ledger.given("tip", 0.2, "in", "tip", COMMON) == first
+    with pytest.raises(ValueError, match="two different numbers"):
+        ledger.given("tip", 0.25, "in", "tip", COMMON)
+
+
+def test_a_worked_number_carries_formula_inputs_and_source() -> None:
+    """Tip 0.200, edge at zero, touched from the minus side: -0.100. Common practice, no source."""
+    ledger = Ledger("in")
+    tip = ledger.given("tip", 0.2, "in", "tip", COMMON)
+    preset = ledger.work(
+        "x", locating.preset_at_touch, "preset", "in", edge=0.0, tip=tip, side=-1, show=Show(step=0.0005)
+    )
+    assert (preset.shown, preset.published) == ("−0.1000", -0.1)
+    assert preset.inputs == ("x.edge", "tip", "x.side")
+    assert "tip" in preset.formula
+
+
+def test_our_own_words_hold_no_digit() -> None:
+    with pytest.raises(ValueError, match="unowned"):
+        Words("about 3 turns")
+    with pytest.raises(ValueError, match="unowned"):
+        line("go {where}", where="2 left")
+
+
+def test_a_line_reads_with_its_units() -> None:
+    ledger = Ledger("in")
+    written = line(
+        "Set {x} at {a}.", x=ledger.given("x", 0.5, "in", "x", COMMON), a=ledger.given("a", 30, "deg", "a", COMMON)
+    )
+    assert as_text(written) == "Set 0.5000\u00a0in at 30.00°."
