@@ -145,6 +145,12 @@ def tabled(size: float, name: str, written: str) -> float:
 
 
 def unknown(fit: str) -> str:
-    """What to say of a class that is not in the tables."""
-    near = difflib.get_close_matches(fit, list(iso_classes()), n=4, cutoff=0.3) or ["H7", "g6", "f7", "js6"]
-    return f"there is no fit class {fit!r} in the ISO 286 tables here; nearest are {', '.join(near)}"
+    """What to say of a class that is not in the tables: the nearest grades of its letter, or what looks like it."""
+    letter = fit.rstrip("0123456789")
+    given = [name.removeprefix(letter) for name in iso_classes() if name.rstrip("0123456789") == letter]
+    if given and letter != fit:
+        wanted = int(fit.removeprefix(letter))
+        near = [letter + grade for grade in sorted(given, key=lambda grade: abs(int(grade) - wanted))]
+    else:
+        near = difflib.get_close_matches(fit, list(iso_classes()), n=4, cutoff=0.3) or ["H7", "g6", "f7", "js6"]
+    return f"there is no fit class {fit!r} in the ISO 286 tables here; nearest are {', '.join(near[:4])}"

@@ -2,7 +2,7 @@
 
 from jobcards.source import published
 from jobcards.tables import table
-from jobcards.trade.deviations import checked_unit, converted, numbers, step_of
+from jobcards.trade.deviations import SLIVER, checked_unit, converted, numbers, step_of
 from jobcards.trade.formula import CannotBeDone, formula
 
 ISO_2768 = published("ISO 2768-1", "1989", "tables 1 to 3")
@@ -79,7 +79,7 @@ def general_angle_tolerance(shorter_side: float, grade: str, unit: str) -> float
 def by_size(column: str, size: float, grade: str, unit: str) -> float:
     """A tolerance that is a length, in the size's own unit."""
     in_mm = converted(size, checked_unit(unit), "mm")
-    if 0 < in_mm < SMALLEST:
+    if 0 < in_mm < SMALLEST * (1 - SLIVER):
         raise CannotBeDone("general tolerances begin at 0.5 mm (0.020 in); write the tolerance beside the size")
     return converted(looked_up(column, in_mm, grade), "mm", unit)
 
