@@ -8,17 +8,17 @@ import argparse
 import html
 import os
 import re
+import signal
 import socket
 import subprocess
 import sys
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 CONFIG = ROOT / "mkdocs.yml"
 JOBS = ROOT / "jobcards" / "jobs"
-SHOPS = ROOT / "jobcards" / "shops"
 HOST = "127.0.0.1"
 PYTHON_FAULT = "Traceback (most recent call last)"
 # The engine dates its site map; with one fixed moment the same input gives the same bytes.
@@ -65,18 +65,24 @@ def slugs() -> list[str]:
 
 
 def check_all(only: str | None = None) -> list[str]:
-    """Read and plan every job (or one), for every shop. Returns one line a problem."""
-    from jobcards.definition import ProblemsFound, load_job, load_shop
+    """One line a problem of all jobs, or of one: read, held against every shop, and worked out for it."""
+    lines = [line for slug in ([only] if only else slugs()) for line in problems_of(JOBS / f"{slug}.yml")]
+    return list(dict.fromkeys(lines))
+
+
+def problems_of(definition: Path) -> Iterator[str]:
+    """The problems of one job, a line each."""
+    from jobcards.definition import ProblemsFound, check_shop, load_job, load_shop, shop_paths
     from jobcards.planning import plan_card
 
-    problems: list[str] = []
-    for slug in [only] if only else slugs():
-        for shop in sorted(SHOPS.glob("*.yml")):
-            try:
-                plan_card(load_job(JOBS / f"{slug}.yml"), load_shop(shop))
-            except ProblemsFound as found:
-                problems += [str(problem) for problem in found.problems if str(problem) not in problems]
-    return problems
+    try:
+        job = load_job(definition)
+        for shop in map(load_shop, shop_paths()):
+            if lacking := list(check_shop(job, shop)):
+                raise ProblemsFound(lacking)
+            plan_card(job, shop)
+    except ProblemsFound as found:
+        yield from map(str, found.problems)
 
 
 def must_be_sound(only: str | None = None) -> None:
@@ -113,10 +119,12 @@ def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
     """Build, show at 127.0.0.1 and build again whenever a file changes, until stopped. Raises BuildFailed."""
     if port_taken(port):
         raise BuildFailed(f"Port {port} is in use. Stop what runs there, or choose another: --port {port + 1}")
+    signal.signal(signal.SIGTERM, signal.default_int_handler)  # however it is stopped, the engine stops with it
     address = f"{HOST}:{port}"
     command = [sys.executable, "-m", "mkdocs", "serve", "--livereload", "--dev-addr", address]
     command += ["--config-file", str(config)]
-    print(f"Building; then look at {address} in a browser. Stop with Ctrl-C.", flush=True)
+    shown = f"{address}/jobs/{only}/" if only else address
+    print(f"Building; then look at {shown} in a browser. Stop with Ctrl-C.", flush=True)
     subprocess.run(command, env=environment(only), cwd=config.parent, check=False)
 
 

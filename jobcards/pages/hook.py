@@ -4,6 +4,7 @@ Works the same under mkdocs and properdocs. All that a page says is decided else
 """
 
 import os
+import re
 import sys
 from pathlib import Path
 from typing import Any
@@ -12,6 +13,7 @@ from mkdocs.exceptions import PluginError
 from mkdocs.structure.files import File, Files
 
 ROOT = str(Path(__file__).resolve().parents[2])
+FENCE = re.compile("```|~~~")
 
 
 def on_pre_build(config: Any) -> None:  # noqa: ANN401 - mkdocs' or properdocs' own
@@ -32,18 +34,10 @@ def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
     from jobcards.pages import site_files
 
     try:
-        for page in site_files(config.site_url or ""):
-            if page.path.endswith(".md") and ("```" in page.content or "~~~" in page.content):
+        for page in site_files(config.site_url or "", os.environ.get("JOBCARDS_ONLY", "")):
+            if isinstance(page.content, str) and page.path.endswith(".md") and FENCE.search(page.content):
                 raise PluginError(f"{page.path}: a page made from a definition may hold no ``` and no ~~~")
-            if wanted(page.path):
-                files.append(File.generated(config, page.path, content=page.content))
+            files.append(File.generated(config, page.path, content=page.content))
     except ProblemsFound as found:
         raise PluginError("\n".join(map(str, found.problems))) from None
     return files
-
-
-def wanted(path: str) -> bool:
-    """Is this file to be part of the site? All are, unless JOBCARDS_ONLY names one job."""
-    only = os.environ.get("JOBCARDS_ONLY")
-    folders = path.split("/")
-    return not only or folders[0] != "jobs" or len(folders) < 3 or folders[1] == only

@@ -12,9 +12,9 @@ from collections import namedtuple
 SiteFile = namedtuple("SiteFile", "path content")
 
 
-def site_files(site_url=""):
-    yield SiteFile("jobs/index.md", "# Job cards\\n\\n[One](one/index.md) [Two](two/index.md)\\n")
-    for slug in ("one", "two"):
+def site_files(site_url, only):
+    yield SiteFile("jobs/index.md", "# Job cards\\n")
+    for slug in ("one", "two") if not only else (only,):
         yield SiteFile(f"jobs/{slug}/index.md", f"# Job {slug}\\n\\n[wall](wall/index.md) WORDS\\n")
         yield SiteFile(f"jobs/{slug}/wall/index.md", "# Wall\\n")
         yield SiteFile(f"jobs/{slug}/record/index.md", "# Record\\n")
