@@ -9,7 +9,7 @@ from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
-from jobcards.trade import cutting, locating, milling, stackups, turning
+from jobcards.trade import cutting, drilling, locating, milling, stackups, turning
 
 KIND_BY_CUTTER = {
     "spot drill": "spot",
@@ -163,12 +163,12 @@ def cut_depth(work: Work, cut_id: str, feature: FeaturePlan, tool: CutterPlan, k
     if kind == "drill" and "point" in tool.sizes:
         beyond = work.ledger.work(
             f"{cut_id}.point",
-            milling.point_breakthrough,
+            drilling.tip_depth,
             "how far the drill's tip goes on below the work",
             work.unit,
             diameter=tool.sizes["diameter"],
-            point=tool.sizes["point"],
-            breakthrough=beyond,
+            point_angle=tool.sizes["point"],
+            full_depth=beyond,
         )
     depth = work.ledger.work(
         f"{cut_id}.depth",

@@ -19,6 +19,7 @@ from jobcards.planning.sine_bar import plan_sine_hold
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.planning.zero import Zeros, keep_zero, plan_zero, surface_touch
+from jobcards.trade import drilling
 from jobcards.trade import milling as sums
 from jobcards.trade.formula import CannotBeDone
 
@@ -265,12 +266,12 @@ def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number
     if cutter.kind == "drill" and "point" in tool.sizes:
         beyond = work.ledger.work(
             f"{below_id}.tip",
-            sums.point_breakthrough,
+            drilling.tip_depth,
             "how far the drill's tip goes on below the work",
             work.unit,
             diameter=tool.sizes["diameter"],
-            point=tool.sizes["point"],
-            breakthrough=beyond,
+            point_angle=tool.sizes["point"],
+            full_depth=beyond,
         )
     return work.ledger.work(
         f"{below_id}.below", sums.support_height, "room wanted below the work", work.unit, base=beyond, rise=clear

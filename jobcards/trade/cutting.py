@@ -228,8 +228,8 @@ def passes(total: float, depth: float) -> float:
 
     >>> passes(0.219, 0.050)
     5.0
-    >>> passes(0.3, 0.1)
-    3.0
+    >>> passes(1.1, 0.1)
+    11.0
     """
     not_negative(total=total)
     positive(depth=depth)

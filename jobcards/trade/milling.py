@@ -1,9 +1,8 @@
 """Depths and heights in milling that are plain sums, named so that a card can say where they come from."""
 
-from jobcards.source import ARITHMETIC, GEOMETRY
-from jobcards.trade.degrees import tan
+from jobcards.source import ARITHMETIC
 from jobcards.trade.formula import CannotBeDone, formula
-from jobcards.trade.guards import between, not_negative, positive
+from jobcards.trade.guards import not_negative, positive
 
 
 @formula(title="Depth to cut through", text="depth = thickness + breakthrough", source=ARITHMETIC)
@@ -22,26 +21,6 @@ def through_depth(thickness: float, breakthrough: float) -> float:
     positive(thickness=thickness)
     not_negative(breakthrough=breakthrough)
     return thickness + breakthrough
-
-
-@formula(title="Breakthrough of a drill's point", text="length = breakthrough + diameter / (2 * tan(point / 2))", source=GEOMETRY)
-def point_breakthrough(diameter: float, point: float, breakthrough: float) -> float:
-    """How far a drill's tip goes on below the work so that its full diameter comes through.
-
-    Args:
-        diameter [length]: of the drill
-        point [deg]: angle of its point
-        breakthrough [length]: how far the full diameter goes on below the work
-    Returns [length]: from the underside of the work to the tip
-    Raises CannotBeDone: when the diameter is not more than zero or the point is not between 0 and 180
-
-    >>> round(point_breakthrough(0.5, 118, 0.0), 4)
-    0.1502
-    """
-    positive(diameter=diameter)
-    between(0, 180, point=point)
-    not_negative(breakthrough=breakthrough)
-    return breakthrough + diameter / (2 * tan(point / 2))
 
 
 @formula(title="Height of what the work stands on", text="height = base + rise", source=ARITHMETIC)
