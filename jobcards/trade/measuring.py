@@ -155,7 +155,7 @@ def countersink_by_ball(ball: float, height: float, angle: float) -> float:
     between(0, 180, angle=angle)
     # The ball touches the cone below its own centre by half its diameter times the sine of the half angle.
     touch = height - ball / 2 - ball / 2 * sin(angle / 2)
-    if touch > 0:
+    if touch > 1e-9 * ball:
         raise CannotBeDone(
             f"a ball of {ball:g} standing {height:g} up rests on the rim of the countersink; use a smaller ball"
         )
