@@ -31,9 +31,10 @@
     add(panel, "p", cells[2].textContent, "panel-formula");
     if (cells[3].textContent) {
       var from = add(panel, "ul", "", "panel-inputs");
-      cells[3].querySelectorAll(".input").forEach(function (input) {
-        var item = add(from, "li", "");
-        input.querySelectorAll("a").forEach(function (link) { item.append(link.cloneNode(true)); });
+      cells[3].querySelectorAll("a").forEach(function (link) {
+        var row = document.getElementById(link.hash.slice(1));
+        var item = add(from, "li", row ? row.cells[1].textContent + " " : "");
+        item.append(link.cloneNode(true));
       });
     }
     add(panel, "p", cells[4].textContent, "panel-source");

@@ -9,7 +9,11 @@ from jobcards.planning.card import Cut, Position, SetUpPlan
 from jobcards.planning.number import Number
 
 # Rates that are set at the machine. The others ("wanted speed", "cutting speed") stand in the working of the numbers.
-SET_AT_THE_MACHINE = {"speed": "spindle", "feed": "feed", "passes": "passes", "pass depth": "each pass", "time": "time"}
+SET_AT_THE_MACHINE = {"speed": "spindle", "feed": "feed", "passes": "passes", "pass depth": "each pass"}
+# Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
+SET_OR_MEASURED = (
+    "take off", "leave", "diameter", "depth", "length", "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
+)  # fmt: skip
 LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
 
 
@@ -23,6 +27,7 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
         figures(writer, numbers_to_set(cut)),
         own_hold(writer, cut),
         readings(writer, set_up, cut),
+        element("p", element("b", "Then:")) if cut.hold and cut.steps else "",
         writer.sentences(cut.steps, "steps", "ol"),
         writer.labelled("Caution:", cut.caution, "caution one-line"),
         writer.labelled("Why:", cut.why, "why"),
@@ -36,14 +41,16 @@ def tool(writer: Writer, cut: Cut) -> Html:
     """The cutter."""
     if cut.cutter is None:
         return Html("")
+    time = join([", about ", writer.number(cut.rates["time"])]) if "time" in cut.rates else Html("")
     rough = " Leaves metal for a later cut." if cut.rough else ""
-    return element("p", "With ", element("b", writer.authored(cut.cutter.name)), ".", rough, class_="tool")
+    return element("p", "With ", element("b", writer.authored(cut.cutter.name)), time, ".", rough, class_="tool")
 
 
 def numbers_to_set(cut: Cut) -> Mapping[str, Number]:
     """What is dialled in for a cut, under the name it goes by at the machine."""
+    sizes = {name: cut.sizes[name] for name in SET_OR_MEASURED if name in cut.sizes}
     rates = {label: cut.rates[name] for name, label in SET_AT_THE_MACHINE.items() if name in cut.rates}
-    return {**cut.sizes, **rates}
+    return {**sizes, **rates}
 
 
 def figures(writer: Writer, numbers: Mapping[str, Number]) -> Html:
@@ -98,8 +105,3 @@ def axis_name(set_up: SetUpPlan, axis: str, unit: str) -> str:
     """How the axis is called at this machine, with the unit of its readings."""
     name = LATHE_AXES.get(axis, axis) if set_up.kind == "lathe" else axis
     return f"{name} ({unit})"
-
-
-def short(writer: Writer, numbers: Mapping[str, Number]) -> Html:
-    """Numbers on one line, each after its name."""
-    return join([join([f"{name} ", element("b", writer.number(number))]) for name, number in numbers.items()], " · ")

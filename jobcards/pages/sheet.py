@@ -45,24 +45,14 @@ def spread(number: Number) -> Html:
 
 
 def inputs(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
-    """What went in, each with a way to its own line."""
-    return join(
-        element("span", link(f"#w-{identity(name)}", written_input(writer, by_id[name])), class_="input")
-        for name in number.inputs
-        if name in by_id
-    )
+    """What went in, in the order of the formula, each with a way to its own line."""
+    went_in = (by_id[name] for name in number.inputs if name in by_id)
+    return join((link(f"#w-{identity(each.id)}", written_input(writer, each)) for each in went_in), ", ")
 
 
 def written_input(writer: Writer, number: Number) -> Html:
-    """An input: its name, then the number."""
-    return join(
-        [
-            element("span", number.label, data_authored="label"),
-            " ",
-            writer.number(number, unit=False),
-            escape(unit_text(number.unit)),
-        ]
-    )
+    """An input, with its unit."""
+    return join([writer.number(number, unit=False), escape(unit_text(number.unit))])
 
 
 def revisions(writer: Writer, card: Card) -> list[Html]:

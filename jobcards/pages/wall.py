@@ -1,18 +1,33 @@
 """The wall sheet: one printed page with what is set and read at the machine, large."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import groupby
 
 from jobcards.pages import html, qr
-from jobcards.pages.html import Html, element, heading, join
+from jobcards.pages.html import Html, element, escape, heading, join
 from jobcards.pages.wall_layout import Block, arrange
-from jobcards.pages.writing import Writer, furniture, tick
+from jobcards.pages.writing import Writer, furniture, owned, tick
 from jobcards.planning.card import Card, Cut, FeaturePlan, HoldPlan, InspectionRow, Position, SetUpPlan, Touch
 from jobcards.planning.number import Number
 
 QUIET = "---\nsearch:\n  exclude: true\nhide:\n  - navigation\n  - toc\n---\n\n"
 # More places than this are shown as the first and the last one, or as pitch and count.
 MOST_PLACES = 4
-MOST_LIMITS = 10
+MOST_LIMITS = 8
+# What a line on the wall tells of each kind of cut; the place itself says the rest.
+SIZES_OF = {
+    "spot": ("depth",),
+    "drill": ("depth",),
+    "plunge": ("depth",),
+    "counterbore": ("depth",),
+    "bore": ("diameter", "depth"),
+    "grooves": ("depth", "tilt"),
+    "slope": ("depth", "angle"),
+    "turn": ("diameter",),
+    "turn chamfer": ("size",),
+    "part off": (),
+}
+LEAVE_OR_TAKE = ("leave", "take off", "size")
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
 
 
@@ -52,8 +67,11 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
     lines = [title_line(writer, card, set_up)]
     lines += [row("hold", held) for held in [hold_line(writer, set_up.hold)] if held]
     lines += [row("zero", join([touch_line(writer, touch) for touch in set_up.zero], " "))] if set_up.zero else []
-    for cut in set_up.cuts:
-        lines += cut_lines(writer, cut, features.get(cut.feature), tool_known=same_tool(set_up, cut))
+    common = common_places(set_up.cuts)
+    if common:
+        lines.append(row("place", "all at ", join((position(writer, each) for each in common), " and ")))
+    for cuts in runs(set_up.cuts):
+        lines += run_lines(writer, cuts, features, places=not common)
     return Block("wall-set-up", tuple(lines))
 
 
@@ -75,8 +93,8 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
         return Html("")
     told: list[str] = []
     told += [f"{hold.up} up"] if hold.up else []
-    told += [f"{hold.fixed_jaw} to the fixed jaw"] if hold.fixed_jaw else []
-    told += [f"{hold.stop} to the stop"] if hold.stop else []
+    told += [f"{hold.fixed_jaw} to fixed jaw"] if hold.fixed_jaw else []
+    told += [f"{hold.stop} to stop"] if hold.stop else []
     told += [f"{hold.high_end} high"] if hold.high_end else []
     told += [f"{hold.out} out"] if hold.out else []
     named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out"}
@@ -87,36 +105,81 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
 def touch_line(writer: Writer, touch: Touch) -> Html:
     """One touch: where, and the number to set there."""
     if touch.kind == "kept":
-        return element("span", f"{touch.axis} as before")
-    return element(
-        "span", f"{touch.axis} at {touch.face} = " if touch.face else f"{touch.axis} = ", strong(writer, touch.preset)
-    )
+        return element("span", f"{touch.axis} as before", class_="reading")
+    where = f"{touch.face}: {touch.axis} " if touch.face else f"{touch.axis} "
+    return element("span", where, strong(writer, touch.preset), class_="reading")
 
 
 def strong(writer: Writer, number: Number, unit: bool = False) -> Html:
     """A number to be read from a step away."""
-    return element("b", writer.number(number, unit), class_="figure")
+    return element("b", writer.number(number, unit or number.unit == "deg"), class_="figure")
 
 
-def same_tool(set_up: SetUpPlan, cut: Cut) -> bool:
-    """Is the cutter still in the spindle, turning as fast?"""
-    place = set_up.cuts.index(cut)
-    if place == 0:
-        return False
-    before = set_up.cuts[place - 1]
-    return before.cutter == cut.cutter and before.rates.get("speed") == cut.rates.get("speed")
+def runs(cuts: Sequence[Cut]) -> list[list[Cut]]:
+    """The cuts in order, those together that the same cutter makes at the same speed and feed."""
+    return [
+        list(run) for _, run in groupby(cuts, key=lambda cut: (cut.cutter, shown(cut, "speed"), shown(cut, "feed")))
+    ]
 
 
-def cut_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None, tool_known: bool) -> list[Html]:
-    """One operation: the cutter with speed and feed, then where to and how deep."""
+def shown(cut: Cut, key: str) -> str:
+    """A rate as it is read; nothing when it has none."""
+    return cut.rates[key].shown if key in cut.rates else ""
+
+
+def sizes_told(cut: Cut) -> dict[str, Number]:
+    """The sizes that the wall tells of a cut: those of its kind, or else what it leaves or takes off."""
+    if cut.kind in SIZES_OF:
+        return {name: cut.sizes[name] for name in SIZES_OF[cut.kind] if name in cut.sizes}
+    return {
+        name: cut.sizes[name]
+        for name in LEAVE_OR_TAKE
+        if name in cut.sizes and (name == "leave" or "leave" not in cut.sizes)
+    }
+
+
+def common_places(cuts: Sequence[Cut]) -> tuple[Position, ...]:
+    """The places, where several cuts all go to the same few."""
+    read = {
+        tuple((axis.shown if axis else "") for place in cut.positions for axis in place_axes(place)) for cut in cuts
+    }
+    if len(cuts) > 1 and len(read) == 1 and 0 < len(cuts[0].positions) <= MOST_PLACES:
+        return cuts[0].positions
+    return ()
+
+
+def place_axes(place: Position) -> tuple[Number | None, Number | None, Number | None]:
+    """The three readings of a place."""
+    return (place.x, place.y, place.z)
+
+
+def run_lines(
+    writer: Writer, cuts: Sequence[Cut], features: Mapping[str, FeaturePlan], places: bool = True
+) -> list[Html]:
+    """The cutter with speed and feed, then what it cuts: where to and how deep."""
+    first = cuts[0]
     lines: list[Html] = []
-    if cut.cutter and not tool_known:
-        rates = [strong(writer, cut.rates[key], unit=True) for key in ("speed", "feed") if key in cut.rates]
-        lines.append(row("tool", join([writer.authored(cut.cutter.name), *rates], " ")))
-    sizes = [join([f"{name} ", strong(writer, number)]) for name, number in cut.sizes.items()]
-    if cut.sizes or cut.positions:
-        lines.append(row("cut", join([element("span", writer.line(cut.title), class_="wall-name"), *sizes], " ")))
-    return lines + [row("place", each) for each in place_lines(writer, cut, feature)]
+    if first.cutter:
+        rates = [strong(writer, first.rates[key], unit=True) for key in ("speed", "feed") if key in first.rates]
+        lines.append(row("tool", join([writer.authored(first.cutter.name), *rates], " ")))
+    told = [
+        element("span", cut_told(writer, cut, features.get(cut.feature), places), class_="wall-step") for cut in cuts
+    ]
+    return [*lines, row("cut", join(told, " "))]
+
+
+def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool) -> Html:
+    """One cut: its name, its sizes, its places unless they have been told."""
+    sizes = (join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items())
+    where = place_lines(writer, cut, feature) if places else ()
+    return join([name_of(writer, cut, feature), *sizes, *where], " ")
+
+
+def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:
+    """What is cut, in a word: the feature, the face, or else the operation's title."""
+    if feature:
+        return owned(feature.name, "job")
+    return escape(cut.face) if cut.face else writer.line(cut.title)
 
 
 def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterator[Html]:
@@ -124,7 +187,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
     if cut.kind == "grooves" and feature and {"pitch", "count"} <= set(feature.sizes) and cut.positions:
         first = join(["first ", position(writer, cut.positions[0])])
         pitch = join(["then every ", strong(writer, feature.sizes["pitch"])])
-        yield join([first, pitch, join(["count ", strong(writer, feature.sizes["count"])])], ", ")
+        yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], ", ")
     elif cut.kind == "turn" and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif len(cut.positions) > MOST_PLACES:
@@ -135,7 +198,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
 
 def position(writer: Writer, place: Position) -> Html:
     """The readings of one place."""
-    axes = ((axis, number) for axis, number in (("x", place.x), ("y", place.y), ("z", place.z)) if number)
+    axes = ((axis, number) for axis, number in zip("xyz", place_axes(place), strict=True) if number)
     return join([element("span", f"{axis} ", strong(writer, number), class_="reading") for axis, number in axes], " ")
 
 

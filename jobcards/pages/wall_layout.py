@@ -12,7 +12,7 @@ from jobcards.pages.html import Html, element, join, plain
 
 # What both papers hold inside their margins, less the head of the sheet, in mm.
 WIDTH = 190.0
-HEIGHT = 230.0
+HEIGHT = 237.0
 GAP = 4.0  # between columns
 POINT = 25.4 / 72
 DATA = re.compile(r"<data\b[^>]*>(.*?)</data>")
@@ -35,11 +35,12 @@ SIZES = (
     Size("close", 3, 8.5, 11.5),
     Size("tight", 3, 8.0, 11.0),
 )
-LEADING = 1.2
-TEXT_WIDTH = 0.53  # of a character of text, in its type size
-FIGURE_WIDTH = 0.62
+LEADING = 1.1
+NARROW, WIDE = frozenset(" .,:;'|!ijltfrI()/-·"), frozenset("mwMW%@")
 BLOCK_FRAME = 3.6  # lines around a block and the space below it, mm
 TICK = 5.5  # mm
+BOLD = 1.06
+FILLED = 0.93  # how much of a line is filled before the next word or figure goes to a line of its own
 
 
 @dataclass(frozen=True)
@@ -62,13 +63,23 @@ class Block:
 
 def line_height(line: Html, size: Size, column: float) -> float:
     """Estimated height of one line of a block, which may run over, in mm."""
-    figures = sum(len(plain(Html(shown))) for shown in DATA.findall(line)) if FIGURE.search(line) else 0
-    letters = len(plain(line)) - figures
-    width = (letters * TEXT_WIDTH * size.text + figures * FIGURE_WIDTH * size.figure) * POINT
-    tall = size.figure if figures or "wall-title" in line else size.text
-    if "wall-title" in line:
-        width = width * 1.15 + TICK
-    return math.ceil(width / (column * 0.94)) * tall * LEADING * POINT + 0.4
+    figures = [plain(Html(shown)) for shown in DATA.findall(line)] if FIGURE.search(line) else []
+    rest = plain(Html(DATA.sub("", line))) if figures else plain(line)
+    title = "wall-title" in line
+    width = text_width(rest) * (size.figure * BOLD if title else size.text)
+    width += sum(map(text_width, figures)) * size.figure
+    column -= TICK if title else 0.0
+    rows = math.ceil(width * POINT / (column * FILLED))
+    return rows * (size.figure if figures or title else size.text) * LEADING * POINT + 0.5
+
+
+def text_width(text: str) -> float:
+    """Width of a text in the sheet's sans-serif type, as a multiple of the type size.
+
+    >>> text_width("0.0470") == 5 * 0.56 + 0.3
+    True
+    """
+    return sum(0.3 if c in NARROW else 0.85 if c in WIDE else 0.68 if c.isupper() else 0.56 for c in text)
 
 
 @dataclass(frozen=True)
