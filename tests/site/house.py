@@ -6,6 +6,7 @@ from pathlib import Path
 from jobcards.pages.build import ROOT
 
 DEFINITION = "class ProblemsFound(Exception):\n    problems = ['jobs/one.yml:3:9: no such size; write one']\n"
+HAND_WRITTEN = ["index.md", *(f"{name}/index.md" for name in ("reading", "adding", "formulas", "tables", "safety"))]
 PAGES = """
 from collections import namedtuple
 
@@ -31,7 +32,10 @@ class House:
         self.pages = folder / "jobcards" / "pages" / "__init__.py"
         self.home = folder / "docs" / "index.md"
         shutil.copy(ROOT / "mkdocs.yml", self.config)
-        shutil.copytree(ROOT / "docs", folder / "docs")
+        shutil.copytree(ROOT / "docs" / "assets", folder / "docs" / "assets")
+        for name in HAND_WRITTEN:
+            (folder / "docs" / name).parent.mkdir(exist_ok=True)
+            (folder / "docs" / name).write_text("# A page\n", encoding="utf-8")
         for name in ("definition", "pages"):
             (folder / "jobcards" / name).mkdir(parents=True)
         shutil.copy(ROOT / "jobcards" / "pages" / "hook.py", self.pages.parent)
