@@ -91,23 +91,16 @@ def plan_vise(
             )
     else:
         sizes.update(pair_sizes(work, *chosen))
-    made = work.ledger.work
-    sizes["grip"] = made(
-        f"{hold_id}.grip",
+    sizes["grip"] = work.of(hold_id).length(
+        "grip",
         holding.grip_depth,
         "height held by the jaws",
-        work.unit,
         jaw_depth=sizes["jaw depth"],
         parallel_height=sizes["parallel height"],
         work_height=height,
     )
-    sizes["proud"] = made(
-        f"{hold_id}.proud",
-        holding.proud,
-        "work standing above the jaws",
-        work.unit,
-        work_height=height,
-        grip=sizes["grip"],
+    sizes["proud"] = work.of(hold_id).length(
+        "proud", holding.proud, "work standing above the jaws", work_height=height, grip=sizes["grip"]
     )
     side = lying.side(stop)[1] if stop else 0
     return HoldPlan(

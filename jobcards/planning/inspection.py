@@ -138,8 +138,8 @@ def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> 
 
 def ratio_number(work: Work, size: Number, name: str, tolerance: Number, uncertainty: Number) -> Number:
     """How many times the instrument's uncertainty goes into the tolerance."""
-    return work.ledger.work(
-        f"{size.id}.ratio-{slug(name)}",
+    return work.of(size.id).rate(
+        f"ratio-{slug(name)}",
         measuring.uncertainty_ratio,
         f"{size.label}: tolerance over uncertainty",
         "1",

@@ -42,29 +42,21 @@ def plan_bar_in_chuck(
     )
     facing = work.rule("facing")
     both = (
-        work.ledger.work(
-            f"{set_up_id}.facing", milling.support_height, "faced off both ends", work.unit, base=facing, rise=facing
-        )
+        work.of(set_up_id).length("facing", milling.support_height, "faced off both ends", base=facing, rise=facing)
         if parting
         else facing
     )
-    out = work.ledger.work(
-        f"{set_up_id}.stick-out",
+    out = work.of(set_up_id).length(
+        "stick-out",
         turning.stick_out,
         "bar standing out of the jaws",
-        work.unit,
         length=shape.sizes["length"],
         facing=both,
         parting=width,
         clearance=work.rule("chuck clearance"),
     )
-    grip = work.ledger.work(
-        f"{set_up_id}.grip",
-        milling.left_to_take,
-        "bar left in the chuck",
-        work.unit,
-        full=blank.sizes["length"],
-        taken=out,
+    grip = work.of(set_up_id).length(
+        "grip", milling.left_to_take, "bar left in the chuck", full=blank.sizes["length"], taken=out
     )
     least = work.rule("least chuck grip")
     if grip.value < least.value:
@@ -73,8 +65,8 @@ def plan_bar_in_chuck(
             f"only {grip.shown} of the blank is left in the chuck; {least.shown} is the least",
             "write a longer blank",
         )
-    ratio = work.ledger.work(
-        f"{set_up_id}.ratio",
+    ratio = work.of(set_up_id).rate(
+        "ratio",
         holding.stick_out_ratio,
         "stick-out in diameters",
         "1",
@@ -139,22 +131,16 @@ def plan_in_collet(
             "hold it in the chuck with soft jaws",
         )
     depth = work.shop_length(f"shop-{slug(hold.holder)}.depth", collet.depth, "gripping length of the collet")
-    shank = work.ledger.work(
-        f"{set_up_id}.held-length",
+    shank = work.of(set_up_id).length(
+        "held-length",
         locating.incremental_move,
         "length of the diameter held",
-        work.unit,
         start=feature.sizes["from"],
         target=feature.sizes["to"],
     )
     grip = depth if depth.value <= shank.value else shank
-    out = work.ledger.work(
-        f"{set_up_id}.stick-out",
-        milling.left_to_take,
-        "part standing out of the collet",
-        work.unit,
-        full=shape.sizes["length"],
-        taken=shank,
+    out = work.of(set_up_id).length(
+        "stick-out", milling.left_to_take, "part standing out of the collet", full=shape.sizes["length"], taken=shank
     )
     runout = work.shop_length(f"shop-{slug(hold.holder)}.runout", collet.runout, "how far out of true it runs")
     said = [

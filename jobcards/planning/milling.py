@@ -161,20 +161,18 @@ def cut_depth(work: Work, cut_id: str, feature: FeaturePlan, tool: CutterPlan, k
         return feature.sizes["depth"], False
     beyond = work.rule("breakthrough")
     if kind == "drill" and "point" in tool.sizes:
-        beyond = work.ledger.work(
-            f"{cut_id}.point",
+        beyond = work.of(cut_id).length(
+            "point",
             drilling.tip_depth,
             "how far the drill's tip goes on below the work",
-            work.unit,
             diameter=tool.sizes["diameter"],
             point_angle=tool.sizes["point"],
             full_depth=beyond,
         )
-    depth = work.ledger.work(
-        f"{cut_id}.depth",
+    depth = work.of(cut_id).length(
+        "depth",
         milling.through_depth,
         "depth below the face, cut through",
-        work.unit,
         thickness=feature.sizes["depth"],
         breakthrough=beyond,
     )
@@ -219,33 +217,20 @@ def hand_turns(work: Work, reading_id: str, axis: str, move: Number, mill: kit.M
     """Whole turns and marks of the handwheel from zero, to the nearest mark."""
     turn = work.shop_length("shop-handwheel.per-turn", mill.handwheel.per_turn, "one turn of the table handwheel")
     mark = work.shop_length("shop-handwheel.division", mill.handwheel.division, "one mark of its dial")
-    settable = work.ledger.work(
-        f"{reading_id}.settable",
-        locating.handwheel_move,
-        "nearest move that the dial can set",
-        work.unit,
-        move=move,
-        division=mark,
+    settable = work.of(reading_id).length(
+        "settable", locating.handwheel_move, "nearest move that the dial can set", move=move, division=mark
     )
     return {
-        f"{axis} turns": work.ledger.work(
-            f"{reading_id}.turns",
-            locating.handwheel_whole_turns,
-            "whole turns of the handwheel",
-            "1",
-            move=settable,
-            per_turn=turn,
-            show=WHOLE,
+        f"{axis} turns": work.of(reading_id).count(
+            "turns", locating.handwheel_whole_turns, "whole turns of the handwheel", move=settable, per_turn=turn
         ),
-        f"{axis} marks": work.ledger.work(
-            f"{reading_id}.marks",
+        f"{axis} marks": work.of(reading_id).count(
+            "marks",
             locating.handwheel_marks,
             "marks after the whole turns",
-            "1",
             move=settable,
             per_turn=turn,
             division=mark,
-            show=WHOLE,
         ),
     }
 
@@ -256,24 +241,17 @@ def bore_passes(work: Work, cut_id: str, part: Part, finish: Number, before: Num
         return [finish]
     light = rates.deepest_pass(work, part.material, "boring", "finishing", None)
     heavy = rates.deepest_pass(work, part.material, "boring", "roughing", None)
-    rough = work.ledger.work(
-        f"{cut_id}.rough", turning.rough_bore, "bore before the last pass", work.unit, finish=finish, allowance=light
+    rough = work.of(cut_id).length(
+        "rough", turning.rough_bore, "bore before the last pass", finish=finish, allowance=light
     )
     if rough.value <= before.value + 1e-9:
         return [finish]
-    total = work.ledger.work(
-        f"{cut_id}.rough-total",
-        stackups.half_tolerance,
-        "to take on the radius before the last pass",
-        work.unit,
-        low=before,
-        high=rough,
+    total = work.of(cut_id).length(
+        "rough-total", stackups.half_tolerance, "to take on the radius before the last pass", low=before, high=rough
     )
-    count = work.ledger.work(
-        f"{cut_id}.rough-passes", cutting.passes, "passes before the last", "1", total=total, depth=heavy, show=WHOLE
-    )
-    each = work.ledger.work(
-        f"{cut_id}.rough-depth", cutting.pass_depth, "on the radius, each pass", work.unit, total=total, count=count
+    count = work.of(cut_id).count("rough-passes", cutting.passes, "passes before the last", total=total, depth=heavy)
+    each = work.of(cut_id).length(
+        "rough-depth", cutting.pass_depth, "on the radius, each pass", total=total, count=count
     )
     out = []
     for index in range(1, int(count.value)):

@@ -19,20 +19,15 @@ def flip_notes(work: Work, set_up_id: str, set_up: SetUp, lying: Lie, before: Ze
         limits = [f"{length.id}.lower", f"{length.id}.upper"]
         if not all(limit in work.ledger for limit in limits):
             continue
-        error = work.ledger.work(
-            f"{set_up_id}.{axis}-error",
+        error = work.of(set_up_id).length(
+            f"{axis}-error",
             stackups.half_tolerance,
             "most the length may be out",
-            work.unit,
             low=work.ledger[limits[0]],
             high=work.ledger[limits[1]],
         )
-        apart = work.ledger.work(
-            f"{set_up_id}.{axis}-mismatch",
-            locating.flip_mismatch,
-            "how far the two sides then come apart",
-            work.unit,
-            length_error=error,
+        apart = work.of(set_up_id).length(
+            f"{axis}-mismatch", locating.flip_mismatch, "how far the two sides then come apart", length_error=error
         )
         out.append(
             line(
@@ -65,23 +60,17 @@ def travel_notes(
         there = work.shop_length(
             f"shop-travel.{axis}", getattr(mill.travel, axis), f"travel of the machine along {axis.upper()}"
         )
-        needed = work.ledger.work(
-            f"{set_up_id}.travel-{axis}",
+        needed = work.of(set_up_id).length(
+            f"travel-{axis}",
             setups.travel_for_cut,
             f"travel wanted along {axis.upper()}",
-            work.unit,
             length=lying.along(axis),
             cutter=widest,
             clear=work.rule("clearance"),
             show=Show(places=2 if work.unit == "in" else 0),
         )
-        spare = work.ledger.work(
-            f"{set_up_id}.spare-{axis}",
-            setups.travel_to_spare,
-            f"travel to spare along {axis.upper()}",
-            work.unit,
-            there=there,
-            needed=needed,
+        spare = work.of(set_up_id).length(
+            f"spare-{axis}", setups.travel_to_spare, f"travel to spare along {axis.upper()}", there=there, needed=needed
         )
         if spare.value < 0:
             work.problem(
@@ -107,11 +96,10 @@ def backlash_notes(work: Work, set_up_id: str, cuts: tuple[Cut, ...], mill: kit.
     if first is None:
         return []
     slack = work.shop_length("shop-handwheel.backlash", mill.handwheel.backlash, "slack of the table screws")
-    past: Number = work.ledger.work(
-        f"{set_up_id}.overrun",
+    past: Number = work.of(set_up_id).length(
+        "overrun",
         locating.overrun_position,
         "where to go first, to arrive with the readings growing",
-        work.unit,
         target=first,
         backlash=slack,
         direction=1,

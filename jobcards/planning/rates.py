@@ -53,14 +53,8 @@ def spindle_speed(
     table_id = f"table-{slug(material)}-{slug(cutter.material)}-{slug(operation)}"
     speed = work.looked_up(table_id, found, f"cutting speed, {operation}", WHOLE)
     formula = cutting.spindle_speed_inch if work.unit == "in" else cutting.spindle_speed_metric
-    wanted = work.ledger.work(
-        f"{cut_id}.wanted",
-        formula,
-        "spindle speed asked for",
-        "rpm",
-        cutting_speed=speed,
-        diameter=diameter,
-        show=WHOLE,
+    wanted = work.of(cut_id).rate(
+        "wanted", formula, "spindle speed asked for", "rpm", cutting_speed=speed, diameter=diameter, show=WHOLE
     )
     step = work.ledger.given(
         f"{cut_id}.rpm",
@@ -80,14 +74,8 @@ def milling_feed(work: Work, cut_id: str, material: str, cutter: CutterPlan, spe
     found = speeds_table.chip_load(material, cutter.kind, cutter.sizes["diameter"].value, work.unit)
     load = work.looked_up(f"table-{slug(material)}-chip-load-{slug(cutter.name.text)}", found, "feed for each tooth")
     _, per_minute, _ = speed_units(work)
-    feed = work.ledger.work(
-        f"{cut_id}.feed",
-        cutting.table_feed,
-        "table feed",
-        per_minute,
-        rpm=speed,
-        teeth=cutter.sizes["teeth"],
-        chip_load=load,
+    feed = work.of(cut_id).rate(
+        "feed", cutting.table_feed, "table feed", per_minute, rpm=speed, teeth=cutter.sizes["teeth"], chip_load=load
     )
     return {"chip load": load, "feed": feed}
 
@@ -107,16 +95,16 @@ def drilling_feed(
         formula="from the table",
     )
     if plunged:
-        turn = work.ledger.work(
-            f"{cut_id}.feed-a-turn",
+        turn = work.of(cut_id).rate(
+            "feed-a-turn",
             cutting.reduced_speed,
             "feed a turn straight down",
             per_turn,
             cutting_speed=turn,
             factor=work.rule("plunge feed"),
         )
-    feed = work.ledger.work(
-        f"{cut_id}.feed", cutting.feed_per_minute, "feed down", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
+    feed = work.of(cut_id).rate(
+        "feed", cutting.feed_per_minute, "feed down", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
     )
     return {"feed a turn": turn, "feed": feed}
 
@@ -133,8 +121,8 @@ def lathe_feed(work: Work, cut_id: str, material: str, operation: str, stage: st
         found.source,
         formula="from the table",
     )
-    feed = work.ledger.work(
-        f"{cut_id}.feed", cutting.feed_per_minute, "feed", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
+    feed = work.of(cut_id).rate(
+        "feed", cutting.feed_per_minute, "feed", per_minute, rpm=speed, feed_per_turn=turn, show=TENTHS
     )
     return {"feed a turn": turn, "feed": feed}
 
@@ -150,9 +138,7 @@ def deepest_pass(work: Work, material: str, operation: str, stage: str, diameter
 
 def plan_strokes(work: Work, cut_id: str, total: Number, widest: Number) -> Number:
     """How many strokes side by side cover a width."""
-    return work.ledger.work(
-        f"{cut_id}.strokes", cutting.passes, "strokes side by side", "1", total=total, depth=widest, show=WHOLE
-    )
+    return work.of(cut_id).count("strokes", cutting.passes, "strokes side by side", total=total, depth=widest)
 
 
 def plan_depths(
@@ -173,8 +159,8 @@ def plan_depths(
             show=WHOLE,
         )
         return {"last pass": total, "all passes": one}
-    rest = work.ledger.work(
-        f"{cut_id}.rough", milling.left_to_take, "to take before the last pass", work.unit, full=total, taken=light
+    rest = work.of(cut_id).length(
+        "rough", milling.left_to_take, "to take before the last pass", full=total, taken=light
     )
     found = plan_passes(work, cut_id, rest, deepest)
     every = work.ledger.given(
@@ -208,10 +194,8 @@ def depth_words(found: dict[str, Number]) -> Line:
 
 def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict[str, Number]:
     """How many passes, and how deep each is."""
-    count = work.ledger.work(f"{cut_id}.passes", cutting.passes, "passes", "1", total=total, depth=deepest, show=WHOLE)
-    each = work.ledger.work(
-        f"{cut_id}.pass-depth", cutting.pass_depth, "depth of each pass", work.unit, total=total, count=count
-    )
+    count = work.of(cut_id).count("passes", cutting.passes, "passes", total=total, depth=deepest)
+    each = work.of(cut_id).length("pass-depth", cutting.pass_depth, "depth of each pass", total=total, count=count)
     return {"passes": count, "pass depth": each}
 
 

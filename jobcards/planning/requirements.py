@@ -70,8 +70,8 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
         half = (size.upper - size.lower) / 2
         if half <= 0:
             continue
-        half_number = work.ledger.work(
-            f"size-{slug(name)}.half",
+        half_number = work.of(f"size-{slug(name)}").rate(
+            "half",
             stackups.half_tolerance,
             f"{name}, plus and minus",
             work.sizes[name].unit,
@@ -95,8 +95,8 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
             inputs=(work.sizes[name].id,),
             show=Show(places=2),
         )
-        spread_number = work.ledger.work(
-            f"{number_id}-{slug(name)}.share",
+        spread_number = work.of(f"{number_id}-{slug(name)}").rate(
+            "share",
             stackups.share,
             f"what {name} adds, plus and minus",
             unit,
@@ -115,9 +115,8 @@ def spread(
         return value, value, value, value
     sensitivities = tuple(c.sensitivity for c in shares)
     halves = tuple(work.ledger[f"size-{slug(c.size.text)}.half"] for c in shares)
-    made = work.ledger.work
-    low = made(
-        f"{number_id}.worst-low",
+    low = work.of(number_id).rate(
+        "worst-low",
         stackups.worst_case_low,
         "least, at the worst",
         unit,
@@ -125,8 +124,8 @@ def spread(
         sensitivities=sensitivities,
         half_tolerances=halves,
     )
-    high = made(
-        f"{number_id}.worst-high",
+    high = work.of(number_id).rate(
+        "worst-high",
         stackups.worst_case_high,
         "most, at the worst",
         unit,
@@ -134,18 +133,20 @@ def spread(
         sensitivities=sensitivities,
         half_tolerances=halves,
     )
-    root = made(
-        f"{number_id}.likely",
+    root = work.of(number_id).rate(
+        "likely",
         stackups.root_sum_square,
         "likely plus and minus",
         unit,
         sensitivities=sensitivities,
         half_tolerances=halves,
     )
-    likely_low = made(
-        f"{number_id}.likely-low", locating.incremental_move, "least, mostly", unit, start=root, target=value
+    likely_low = work.of(number_id).rate(
+        "likely-low", locating.incremental_move, "least, mostly", unit, start=root, target=value
     )
-    likely_high = made(f"{number_id}.likely-high", milling.support_height, "most, mostly", unit, base=value, rise=root)
+    likely_high = work.of(number_id).rate(
+        "likely-high", milling.support_height, "most, mostly", unit, base=value, rise=root
+    )
     return low, high, likely_low, likely_high
 
 

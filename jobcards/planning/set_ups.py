@@ -242,13 +242,8 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
             continue
         if feature.shape == "serrations":
             above.append(
-                work.ledger.work(
-                    f"{set_up_id}.above",
-                    sums.support_height,
-                    "work wanted above the jaws",
-                    work.unit,
-                    base=feature.sizes["depth"],
-                    rise=clear,
+                work.of(set_up_id).length(
+                    "above", sums.support_height, "work wanted above the jaws", base=feature.sizes["depth"], rise=clear
                 )
             )
         if feature.through:
@@ -264,18 +259,15 @@ def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number
     tool = plan_cutter(work, operation.cutter, cutter)
     below_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
     if cutter.kind == "drill" and "point" in tool.sizes:
-        beyond = work.ledger.work(
-            f"{below_id}.tip",
+        beyond = work.of(below_id).length(
+            "tip",
             drilling.tip_depth,
             "how far the drill's tip goes on below the work",
-            work.unit,
             diameter=tool.sizes["diameter"],
             point_angle=tool.sizes["point"],
             full_depth=beyond,
         )
-    return work.ledger.work(
-        f"{below_id}.below", sums.support_height, "room wanted below the work", work.unit, base=beyond, rise=clear
-    )
+    return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=beyond, rise=clear)
 
 
 def mill_cut(

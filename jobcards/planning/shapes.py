@@ -6,7 +6,7 @@ from jobcards.definition import features as shapes
 from jobcards.definition.features import Feature
 from jobcards.definition.job import Part
 from jobcards.planning.card import FeaturePlan, ShapePlan
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.work import Work, slug
 from jobcards.trade import grooves, locating, milling, partial_bores
 from jobcards.trade.formula import CannotBeDone
@@ -75,13 +75,8 @@ def plan_feature(work: Work, feature_id: str, name: str, feature: Feature, block
                 "diameter": work.expression(f"{feature_id}.diameter", feature.diameter, f"{name}: diameter"),
                 "from": begin,
                 "length": length,
-                "to": work.ledger.work(
-                    f"{feature_id}.to",
-                    milling.support_height,
-                    f"{name}: ends, from the left end",
-                    work.unit,
-                    base=begin,
-                    rise=length,
+                "to": work.of(feature_id).length(
+                    "to", milling.support_height, f"{name}: ends, from the left end", base=begin, rise=length
                 ),
             },
         )
@@ -134,57 +129,30 @@ def partial_bore_sizes(
             edge = work.ledger.given(
                 f"{feature_id}.edge", 0.0, work.unit, "the edge it breaks out of", "the job's definition"
             )
-            outside = work.ledger.work(
-                f"{feature_id}.outside",
-                locating.incremental_move,
-                f"{name}: centre outside the edge",
-                work.unit,
-                start=centre,
-                target=edge,
+            outside = work.of(feature_id).length(
+                "outside", locating.incremental_move, f"{name}: centre outside the edge", start=centre, target=edge
             )
         elif centre.value > across.value:
-            outside = work.ledger.work(
-                f"{feature_id}.outside",
-                locating.incremental_move,
-                f"{name}: centre outside the edge",
-                work.unit,
-                start=across,
-                target=centre,
+            outside = work.of(feature_id).length(
+                "outside", locating.incremental_move, f"{name}: centre outside the edge", start=across, target=centre
             )
         else:
             continue
-        made = work.ledger.work
         return {
             "centre outside": outside,
-            "seat depth": made(
-                f"{feature_id}.seat-depth",
-                partial_bores.seat_depth,
-                f"{name}: depth of the seat",
-                work.unit,
-                diameter=diameter,
-                outside=outside,
+            "seat depth": work.of(feature_id).length(
+                "seat-depth", partial_bores.seat_depth, f"{name}: depth of the seat", diameter=diameter, outside=outside
             ),
-            "chord": made(
-                f"{feature_id}.chord",
-                partial_bores.chord,
-                f"{name}: width of the opening",
-                work.unit,
-                diameter=diameter,
-                outside=outside,
+            "chord": work.of(feature_id).length(
+                "chord", partial_bores.chord, f"{name}: width of the opening", diameter=diameter, outside=outside
             ),
-            "arc": made(
-                f"{feature_id}.arc",
-                partial_bores.arc_angle,
-                f"{name}: arc that is left",
-                "deg",
-                diameter=diameter,
-                outside=outside,
+            "arc": work.of(feature_id).angle(
+                "arc", partial_bores.arc_angle, f"{name}: arc that is left", diameter=diameter, outside=outside
             ),
-            "over the pin": made(
-                f"{feature_id}.over-pin",
+            "over the pin": work.of(feature_id).length(
+                "over-pin",
                 partial_bores.over_pin,
                 f"{name}: from the far edge over a plug as large as the bore",
-                work.unit,
                 height=across,
                 outside=outside,
                 pin=diameter,
@@ -202,32 +170,27 @@ def plan_serrations(work: Work, feature_id: str, name: str, row: shapes.Serratio
         "first": work.expression(f"{feature_id}.first", row.first, f"{name}: first groove, from the left end"),
         "last": work.expression(f"{feature_id}.last", row.last, f"{name}: no groove beyond, from the left end"),
     }
-    made = work.ledger.work
-    sizes["full depth"] = made(
-        f"{feature_id}.full-depth",
+    sizes["full depth"] = work.of(feature_id).length(
+        "full-depth",
         grooves.serration_full_depth,
         f"{name}: depth at which the crests come to a point",
-        work.unit,
         pitch=sizes["pitch"],
         tilt=sizes["tilt"],
     )
-    sizes["depth"] = made(
-        f"{feature_id}.depth",
+    sizes["depth"] = work.of(feature_id).length(
+        "depth",
         grooves.serration_depth,
         f"{name}: depth that leaves the flat",
-        work.unit,
         pitch=sizes["pitch"],
         flat=sizes["flat"],
         tilt=sizes["tilt"],
     )
-    sizes["count"] = made(
-        f"{feature_id}.count",
+    sizes["count"] = work.of(feature_id).count(
+        "count",
         grooves.groove_count,
         f"{name}: grooves",
-        "1",
         first=sizes["first"],
         last=sizes["last"],
         pitch=sizes["pitch"],
-        show=WHOLE,
     )
     return FeaturePlan(name, "serrations", row.enters, sizes)

@@ -34,11 +34,10 @@ def plan_sine_hold(
     sizes.update(stop_sizes(work))
     bar_sizes = work.shop_lengths(f"shop-{slug(bar_name)}", bar, {"length": "length", "height": "height"})
     sizes.update({f"sine bar {name}": number for name, number in bar_sizes.items()})
-    exact = work.ledger.work(
-        f"{hold_id}.sine",
+    exact = work.of(hold_id).length(
+        "sine",
         angles.sine_bar_height,
         "height of blocks under the raised roll",
-        work.unit,
         length=bar_sizes["length"],
         angle=angle,
     )
@@ -54,38 +53,30 @@ def plan_sine_hold(
         formula="sum of the blocks",
         inputs=tuple(block.id for block in blocks),
     )
-    sizes["tilt"] = work.ledger.work(
-        f"{hold_id}.tilt",
+    sizes["tilt"] = work.of(hold_id).angle(
+        "tilt",
         angles.sine_bar_angle,
         "angle that the stack gives",
-        "deg",
         length=bar_sizes["length"],
         height=sizes["stack"],
         show=Show(places=3),
     )
-    rise = work.ledger.work(
-        f"{hold_id}.rise",
+    rise = work.of(hold_id).length(
+        "rise",
         angles.raise_for_flat,
         "rise of the work from end to end",
-        work.unit,
         distance=lying.along("x"),
         angle=sizes["tilt"],
     )
-    support = work.ledger.work(
-        f"{hold_id}.support",
-        milling.support_height,
-        "height under the high end",
-        work.unit,
-        base=bar_sizes["height"],
-        rise=rise,
+    support = work.of(hold_id).length(
+        "support", milling.support_height, "height under the high end", base=bar_sizes["height"], rise=rise
     )
     sizes["parallel height"] = support
     try:
-        sizes["grip"] = work.ledger.work(
-            f"{hold_id}.grip",
+        sizes["grip"] = work.of(hold_id).length(
+            "grip",
             holding.grip_depth,
             "height held by the jaws at the high end",
-            work.unit,
             jaw_depth=sizes["jaw depth"],
             parallel_height=support,
             work_height=lying.along("z"),
@@ -103,13 +94,8 @@ def plan_sine_hold(
         )
     side = lying.side(set_up.hold.against_stop)[1] if set_up.hold.against_stop else 0
     right_angle = work.ledger.given("right-angle", 90.0, "deg", "a right angle", "geometry")
-    other = work.ledger.work(
-        f"{hold_id}.complement",
-        milling.left_to_take,
-        "the same angle from the upright",
-        "deg",
-        full=right_angle,
-        taken=sizes["tilt"],
+    other = work.of(hold_id).angle(
+        "complement", milling.left_to_take, "the same angle from the upright", full=right_angle, taken=sizes["tilt"]
     )
     words = sine_words(set_up, side, sizes, blocks, other)
     return HoldPlan(

@@ -5,7 +5,7 @@ from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
 from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, ShapePlan
 from jobcards.planning.holding import Needs, plan_vise
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.shapes import AXES, BLOCK
 from jobcards.planning.words import Line, Words, line
@@ -68,9 +68,7 @@ def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
     if end < 0:
         return outside
     full = blank.outside[f"whole {AXES[axis]}"]
-    return work.ledger.work(
-        f"{cut_id}.take-off", milling.left_to_take, f"to take off the {face}", work.unit, full=full, taken=outside
-    )
+    return work.of(cut_id).length("take-off", milling.left_to_take, f"to take off the {face}", full=full, taken=outside)
 
 
 def across(lying: Lie, axis: str, done: list[str], shape: ShapePlan, blank: BlankPlan) -> Number:
@@ -99,9 +97,7 @@ def hold_for(
     above = (
         clear
         if end
-        else work.ledger.work(
-            f"{cut_id}.above", milling.support_height, "work wanted above the jaws", work.unit, base=off, rise=clear
-        )
+        else work.of(cut_id).length("above", milling.support_height, "work wanted above the jaws", base=off, rise=clear)
     )
     height = across(lying, "z", done, shape, blank)
     return plan_vise(
@@ -132,11 +128,10 @@ def face_cut(
     passes = rates.plan_depths(
         work, cut_id, part.material, sizes["take off"], operation, tool.sizes["diameter"] if end else None
     )
-    run = work.ledger.work(
-        f"{cut_id}.travel",
+    run = work.of(cut_id).length(
+        "travel",
         setups.travel_for_cut,
         "table travel for one stroke",
-        work.unit,
         length=lying.along("y" if end else "x"),
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
@@ -144,14 +139,8 @@ def face_cut(
     if end:
         sizes["overhang"] = work.rule("overhang")
     strokes = rates.plan_strokes(work, cut_id, sizes["take off"] if end else lying.along("y"), tool.sizes["diameter"])
-    rounds = work.ledger.work(
-        f"{cut_id}.rounds",
-        cutting.strokes_in_all,
-        "strokes in all",
-        "1",
-        passes=passes["all passes"],
-        strokes=strokes,
-        show=WHOLE,
+    rounds = work.of(cut_id).count(
+        "rounds", cutting.strokes_in_all, "strokes in all", passes=passes["all passes"], strokes=strokes
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
@@ -219,19 +208,17 @@ def outside_numbers(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str,
     for axis, name in enumerate(BLOCK):
         stock, finished = sizes[ACROSS[name]], shape.sizes[name]
         low = {0: "left end", 1: "bottom", 2: "back"}[axis]
-        out[low] = work.ledger.work(
-            f"{part_id}-blank.outside-{AXES[axis]}",
+        out[low] = work.of(f"{part_id}-blank").length(
+            f"outside-{AXES[axis]}",
             stackups.half_tolerance,
             f"blank outside the part at each side, along its {name}",
-            work.unit,
             low=finished,
             high=stock,
         )
-        out[f"whole {AXES[axis]}"] = work.ledger.work(
-            f"{part_id}-blank.whole-{AXES[axis]}",
+        out[f"whole {AXES[axis]}"] = work.of(f"{part_id}-blank").length(
+            f"whole-{AXES[axis]}",
             milling.left_to_take,
             f"blank over the part in all, along its {name}",
-            work.unit,
             full=stock,
             taken=finished,
         )

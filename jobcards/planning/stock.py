@@ -21,8 +21,8 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
     if written.shape == "flat bar":
         outside = outside_numbers(work, part_id, shape, sizes)
         volume_unit = f"{work.unit}³"
-        volume = work.ledger.work(
-            f"{part_id}-blank.volume",
+        volume = work.of(f"{part_id}-blank").rate(
+            "volume",
             stock.flat_bar_volume,
             "volume of the blank",
             volume_unit,
@@ -36,8 +36,8 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
         )
     else:
         outside = round_outside(work, part_id, shape, sizes)
-        volume = work.ledger.work(
-            f"{part_id}-blank.volume",
+        volume = work.of(f"{part_id}-blank").rate(
+            "volume",
             stock.round_bar_volume,
             "volume of the blank",
             f"{work.unit}³",
@@ -50,19 +50,17 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
 
 def round_outside(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
     """How far round bar stands out: faced off the free end, and all the rest at the other."""
-    whole = work.ledger.work(
-        f"{part_id}-blank.whole-x",
+    whole = work.of(f"{part_id}-blank").length(
+        "whole-x",
         milling.left_to_take,
         "bar over the part in all, along its length",
-        work.unit,
         full=sizes["length"],
         taken=shape.sizes["length"],
     )
-    side = work.ledger.work(
-        f"{part_id}-blank.outside-r",
+    side = work.of(f"{part_id}-blank").length(
+        "outside-r",
         stackups.half_tolerance,
         "bar outside the part, on the radius",
-        work.unit,
         low=shape.sizes["diameter"],
         high=sizes["diameter"],
     )
@@ -81,8 +79,8 @@ def weigh(work: Work, number_id: str, part: Part, volume: Number) -> Number:
             known.source,
             formula="from the table",
         )
-        return work.ledger.work(
-            f"{number_id}.weight", stock.weight, "weight of the blank", "lb", volume=volume, density=density
+        return work.of(number_id).rate(
+            "weight", stock.weight, "weight of the blank", "lb", volume=volume, density=density
         )
     density = work.ledger.given(
         f"{number_id}.density",
@@ -92,8 +90,8 @@ def weigh(work: Work, number_id: str, part: Part, volume: Number) -> Number:
         known.source,
         formula="from the table",
     )
-    return work.ledger.work(
-        f"{number_id}.weight", stock.weight_metric, "weight of the blank", "kg", volume=volume, density=density
+    return work.of(number_id).rate(
+        "weight", stock.weight_metric, "weight of the blank", "kg", volume=volume, density=density
     )
 
 
@@ -121,11 +119,10 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
             "the blank's length has it",
         )
         lengths.append(
-            work.ledger.work(
-                f"{row_id}-{part.id}.length",
+            work.of(f"{row_id}-{part.id}").length(
+                "length",
                 stock.bar_needed,
                 f"bar for the {part.id}",
-                work.unit,
                 count=part.quantity,
                 length=part.blank.sizes["length"],
                 cleaning=nothing,

@@ -47,23 +47,16 @@ def plan_grooves(
     )
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
     passes = rates.plan_depths(work, cut_id, part.material, feature.sizes["depth"], "face milling", None)
-    run = work.ledger.work(
-        f"{cut_id}.travel",
+    run = work.of(cut_id).length(
+        "travel",
         setups.travel_for_cut,
         "table travel for one groove",
-        work.unit,
         length=lying.along("y"),
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
     )
-    strokes = work.ledger.work(
-        f"{cut_id}.rounds",
-        cutting.strokes_in_all,
-        "strokes in all",
-        "1",
-        passes=passes["all passes"],
-        strokes=feature.sizes["count"],
-        show=WHOLE,
+    strokes = work.of(cut_id).count(
+        "rounds", cutting.strokes_in_all, "strokes in all", passes=passes["all passes"], strokes=feature.sizes["count"]
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], strokes)
     sizes = {name: feature.sizes[name] for name in ("depth", "tilt", "pitch", "flat", "count", "full depth")}
@@ -85,11 +78,10 @@ def plan_grooves(
 
 def groove_place(work: Work, cut_id: str, feature: FeaturePlan, index: int) -> Number:
     """Where one groove stands, from the left end."""
-    return work.ledger.work(
-        f"{cut_id}-{index + 1}.place",
+    return work.of(f"{cut_id}-{index + 1}").length(
+        "place",
         grooves.groove_position,
         "groove, from the left end",
-        work.unit,
         first=feature.sizes["first"],
         pitch=feature.sizes["pitch"],
         index=index,
@@ -132,11 +124,10 @@ def groove_words(sizes: dict[str, Number], passes: dict[str, Number]) -> list[Li
 def tilt_notes(work: Work, set_up_id: str, tilt: Number) -> tuple[list[Line], list[Line]]:
     """How the head is tilted, and how it is brought back square."""
     sweep, most = work.rule("tram sweep"), work.rule("tram reading")
-    out = work.ledger.work(
-        f"{set_up_id}.tram",
+    out = work.of(set_up_id).angle(
+        "tram",
         angles.tram_angle,
         "angle that is still out at that reading",
-        "deg",
         reading=most,
         sweep=sweep,
         show=Show(places=3),
@@ -178,11 +169,10 @@ def plan_slope(
     cutter = work.shop.cutters[operation.cutter]
     tool = rates.plan_cutter(work, operation.cutter, cutter)
     start, angle = feature.sizes["start"], feature.sizes["angle"]
-    depth = work.ledger.work(
-        f"{cut_id}.depth",
+    depth = work.of(cut_id).length(
+        "depth",
         angles.raise_for_flat,
         "raise from the touch of the corner",
-        work.unit,
         distance=start,
         angle=angle,
         show=Show(step=work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value),
@@ -192,24 +182,17 @@ def plan_slope(
     )
     feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
     passes = rates.plan_depths(work, cut_id, part.material, depth, "face milling", None)
-    run = work.ledger.work(
-        f"{cut_id}.travel",
+    run = work.of(cut_id).length(
+        "travel",
         setups.travel_for_cut,
         "table travel for one stroke",
-        work.unit,
         length=start,
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
     )
     strokes = rates.plan_strokes(work, cut_id, lying.along("y"), tool.sizes["diameter"])
-    rounds = work.ledger.work(
-        f"{cut_id}.rounds",
-        cutting.strokes_in_all,
-        "strokes in all",
-        "1",
-        passes=passes["all passes"],
-        strokes=strokes,
-        show=WHOLE,
+    rounds = work.of(cut_id).count(
+        "rounds", cutting.strokes_in_all, "strokes in all", passes=passes["all passes"], strokes=strokes
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     words: list[Line] = [

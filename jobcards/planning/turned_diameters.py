@@ -61,23 +61,17 @@ def run_on_for_parting(turn: Turning, cut_id: str, length: Number) -> Number:
     assert parting.width is not None
     width = work.shop_length(f"shop-{slug('parting tool')}.width", parting.width, "width")
     to_groove = parting_place(turn)
-    return work.ledger.work(
-        f"{cut_id}.run-on",
-        milling.support_height,
-        "length turned, past the parting groove",
-        work.unit,
-        base=to_groove,
-        rise=width,
+    return work.of(cut_id).length(
+        "run-on", milling.support_height, "length turned, past the parting groove", base=to_groove, rise=width
     )
 
 
 def parting_place(turn: Turning) -> Number:
     """Where the parting tool's near edge stands: the part's length and what is faced off later."""
-    return turn.work.ledger.work(
-        f"{turn.set_up_id}.part-off",
+    return turn.work.of(turn.set_up_id).length(
+        "part-off",
         milling.support_height,
         "from the faced end to the parting tool's near edge",
-        turn.work.unit,
         base=turn.length,
         rise=turn.work.rule("facing"),
     )
@@ -95,41 +89,23 @@ def turned_diameters(turn: Turning, cut_id: str, finish: Number) -> list[Number]
             "write a larger blank, or turn the larger diameter first",
         )
         return [finish]
-    rough = work.ledger.work(
-        f"{cut_id}.rough",
-        turning.rough_diameter,
-        "diameter before the last pass",
-        work.unit,
-        finish=finish,
-        allowance=light,
+    rough = work.of(cut_id).length(
+        "rough", turning.rough_diameter, "diameter before the last pass", finish=finish, allowance=light
     )
     if rough.value >= turn.now.value - 1e-9:
         return [finish]
-    total = work.ledger.work(
-        f"{cut_id}.rough-total",
-        stackups.half_tolerance,
-        "to take on the radius before the last pass",
-        work.unit,
-        low=rough,
-        high=turn.now,
+    total = work.of(cut_id).length(
+        "rough-total", stackups.half_tolerance, "to take on the radius before the last pass", low=rough, high=turn.now
     )
-    count = work.ledger.work(
-        f"{cut_id}.rough-passes", cutting.passes, "passes before the last", "1", total=total, depth=heavy, show=WHOLE
-    )
-    each = work.ledger.work(
-        f"{cut_id}.rough-depth", cutting.pass_depth, "on the radius, each pass", work.unit, total=total, count=count
+    count = work.of(cut_id).count("rough-passes", cutting.passes, "passes before the last", total=total, depth=heavy)
+    each = work.of(cut_id).length(
+        "rough-depth", cutting.pass_depth, "on the radius, each pass", total=total, count=count
     )
     out: list[Number] = []
     last = turn.now
     for index in range(1, int(count.value)):
-        last = work.ledger.work(
-            f"{cut_id}.pass-{index}",
-            turning.diameter_after,
-            "diameter after this pass",
-            work.unit,
-            start=last,
-            dial=each,
-            reads_diameter=0,
+        last = work.of(cut_id).length(
+            f"pass-{index}", turning.diameter_after, "diameter after this pass", start=last, dial=each, reads_diameter=0
         )
         out.append(last)
     return [*out, rough, finish]
@@ -140,11 +116,10 @@ def turning_pass(turn: Turning, cut_id: str, index: int, diameter: Number, lengt
     work = turn.work
     reads = 1.0 if turn.lathe.cross_slide.reads == "diameter" else 0.0
     step = turn.dial_step()
-    dial = work.ledger.work(
-        f"{cut_id}-{index}.dial",
+    dial = work.of(f"{cut_id}-{index}").length(
+        "dial",
         turning.dial_setting,
         "cross-slide dial from the touch on the bar",
-        work.unit,
         start=turn.bar,
         finish=diameter,
         reads_diameter=reads,
@@ -153,33 +128,20 @@ def turning_pass(turn: Turning, cut_id: str, index: int, diameter: Number, lengt
     turn_size = work.shop_length(
         "shop-cross-slide.per-turn", turn.lathe.cross_slide.per_turn, "one turn of the cross-slide dial"
     )
-    settable = work.ledger.work(
-        f"{cut_id}-{index}.settable",
-        locating.handwheel_move,
-        "nearest the dial can set",
-        work.unit,
-        move=dial,
-        division=step,
+    settable = work.of(f"{cut_id}-{index}").length(
+        "settable", locating.handwheel_move, "nearest the dial can set", move=dial, division=step
     )
     hand = {
-        "x turns": work.ledger.work(
-            f"{cut_id}-{index}.turns",
-            locating.handwheel_whole_turns,
-            "whole turns of the dial",
-            "1",
-            move=settable,
-            per_turn=turn_size,
-            show=WHOLE,
+        "x turns": work.of(f"{cut_id}-{index}").count(
+            "turns", locating.handwheel_whole_turns, "whole turns of the dial", move=settable, per_turn=turn_size
         ),
-        "x marks": work.ledger.work(
-            f"{cut_id}-{index}.marks",
+        "x marks": work.of(f"{cut_id}-{index}").count(
+            "marks",
             locating.handwheel_marks,
             "marks after the whole turns",
-            "1",
             move=settable,
             per_turn=turn_size,
             division=step,
-            show=WHOLE,
         ),
     }
     return Position(line("to {diameter}", diameter=diameter), dial, None, length, hand)

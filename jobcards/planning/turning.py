@@ -56,13 +56,8 @@ def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
                 face=operation.face,
             ),
         ]
-    radius = work.ledger.work(
-        f"{cut_id}.travel",
-        cutting.pass_depth,
-        "travel of the tool, outside to middle",
-        work.unit,
-        total=turn.now,
-        count=2,
+    radius = work.of(cut_id).length(
+        "travel", cutting.pass_depth, "travel of the tool, outside to middle", total=turn.now, count=2
     )
     time = rates.feed_time(work, cut_id, radius, found["feed"], None)
     position = Position(line("in from the touch"), None, None, allowance)
@@ -118,11 +113,10 @@ def plan_parting(turn: Turning, cut_id: str, operation: Operation) -> Cut:
     work, said = turn.work, texts(turn, operation)
     tool, found = common(turn, cut_id, operation, "parting", "parting", "roughing", turn.shape.sizes["diameter"])
     place = parting_place(turn)
-    radius = work.ledger.work(
-        f"{cut_id}.travel",
+    radius = work.of(cut_id).length(
+        "travel",
         cutting.pass_depth,
         "travel of the tool, outside to middle",
-        work.unit,
         total=turn.shape.sizes["diameter"],
         count=2,
     )

@@ -1,7 +1,7 @@
 """What every step of planning shares: the job, the shop, the ledger, and how sizes and rules become numbers."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from jobcards import quantity
@@ -10,7 +10,7 @@ from jobcards.definition.expression import Expression
 from jobcards.definition.job import Job
 from jobcards.definition.model import Mark, Model
 from jobcards.definition.shop import Shop
-from jobcards.planning.number import AS_UNIT, Ledger, Number, Show
+from jobcards.planning.number import AS_UNIT, WHOLE, Ledger, Number, Show
 from jobcards.planning.words import Authored, Line
 from jobcards.tables import number, table
 from jobcards.trade import every_formula
@@ -18,6 +18,7 @@ from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.speeds_table import TableValue
 
 PLAIN = re.compile(r"\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?|\.\d+")
+Formula = Callable[..., float]
 UNIT = {"inch": "in", "mm": "mm"}
 
 
@@ -41,6 +42,10 @@ class Work:
     sizes: dict[str, Number] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
     warnings: list[Line] = field(default_factory=list)
+
+    def of(self, thing_id: str) -> "Numbers":
+        """The numbers of one thing on the card."""
+        return Numbers(self.ledger, self.unit, thing_id)
 
     def problem(self, mark: Mark, wrong: str, instead: str) -> None:
         """Note a problem of the definition; all are told at once."""
@@ -111,6 +116,59 @@ class Work:
             for words, attribute in names.items()
             if getattr(thing, attribute, None) is not None
         }
+
+
+@dataclass(frozen=True)
+class Numbers:
+    """The numbers of one thing on the card: their ids begin with its own, as in `work.of("rocker-seat")`."""
+
+    ledger: Ledger
+    unit: str
+    id: str
+
+    def length(
+        self,
+        name: str,
+        function: Formula,
+        label: str,
+        /,
+        *,
+        show: Show = AS_UNIT,
+        **inputs: Number | float | Sequence[Number],
+    ) -> Number:
+        """A length by a formula of the trade, in the job's unit."""
+        return self.ledger.work(f"{self.id}.{name}", function, label, self.unit, show=show, **inputs)
+
+    def angle(
+        self,
+        name: str,
+        function: Formula,
+        label: str,
+        /,
+        *,
+        show: Show = AS_UNIT,
+        **inputs: Number | float | Sequence[Number],
+    ) -> Number:
+        """An angle by a formula of the trade, in degrees."""
+        return self.ledger.work(f"{self.id}.{name}", function, label, "deg", show=show, **inputs)
+
+    def count(self, name: str, function: Formula, label: str, /, **inputs: Number | float | Sequence[Number]) -> Number:
+        """A whole number by a formula of the trade."""
+        return self.ledger.work(f"{self.id}.{name}", function, label, "1", show=WHOLE, **inputs)
+
+    def rate(
+        self,
+        name: str,
+        function: Formula,
+        label: str,
+        unit: str,
+        /,
+        *,
+        show: Show = AS_UNIT,
+        **inputs: Number | float | Sequence[Number],
+    ) -> Number:
+        """Anything else by a formula of the trade, with its unit."""
+        return self.ledger.work(f"{self.id}.{name}", function, label, unit, show=show, **inputs)
 
 
 def as_written(written: Expression) -> str | None:

@@ -96,11 +96,10 @@ def edge_touch(
     """Touch an edge; the edge itself becomes zero."""
     axis, side = flat_axis(lying, face)
     edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {face} is to read", "how this set-up lies")
-    preset = work.ledger.work(
-        f"{zero_id}.{axis}-preset",
+    preset = work.of(zero_id).length(
+        f"{axis}-preset",
         locating.preset_at_touch,
         f"readout {axis.upper()} while the tip touches the {face}",
-        work.unit,
         edge=edge,
         tip=tip[1],
         side=side,
@@ -125,11 +124,10 @@ def middle_touch(
     """Touch one end; the middle of the known length becomes zero."""
     axis, side = flat_axis(lying, face)
     length = lying.along(axis)
-    preset = work.ledger.work(
-        f"{zero_id}.{axis}-preset",
+    preset = work.of(zero_id).length(
+        f"{axis}-preset",
         locating.preset_for_middle,
         f"readout {axis.upper()} while the tip touches the {face}",
-        work.unit,
         length=length,
         tip=tip[1],
         side=side,
@@ -154,13 +152,8 @@ def middle_touch(
 def middle_place(work: Work, zero_id: str, lying: Lie, axis: str) -> Number:
     """The middle of the part along a machine axis, on the drawing."""
     corner = face_place(work, lying.shape, "bottom")
-    return work.ledger.work(
-        f"{zero_id}.{axis}-middle",
-        stackups.mean,
-        f"middle of the part along {axis.upper()}",
-        work.unit,
-        low=corner,
-        high=lying.along(axis),
+    return work.of(zero_id).length(
+        f"{axis}-middle", stackups.mean, f"middle of the part along {axis.upper()}", low=corner, high=lying.along(axis)
     )
 
 
@@ -171,11 +164,10 @@ def between_touches(
     out = []
     for face in asked.middle_between:
         axis, side = flat_axis(lying, face)
-        preset = work.ledger.work(
-            f"{zero_id}.{axis}-preset-{slug(face)}",
+        preset = work.of(zero_id).length(
+            f"{axis}-preset-{slug(face)}",
             locating.preset_for_middle,
             f"readout {axis.upper()} while the tip touches the {face}",
-            work.unit,
             length=lying.along(axis),
             tip=tip[1],
             side=side,
@@ -207,21 +199,19 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
         f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {asked.measured_from} is to read", "how this set-up lies"
     )
     if side < 0:
-        preset = work.ledger.work(
-            f"{zero_id}.{axis}-preset",
+        preset = work.of(zero_id).length(
+            f"{axis}-preset",
             locating.reading_from_zero,
             f"readout {axis.upper()} at the scribed line",
-            work.unit,
             position=distance,
             origin=edge,
             show=Show(step=step),
         )
     else:
-        preset = work.ledger.work(
-            f"{zero_id}.{axis}-preset",
+        preset = work.of(zero_id).length(
+            f"{axis}-preset",
             locating.incremental_move,
             f"readout {axis.upper()} at the scribed line",
-            work.unit,
             start=distance,
             target=edge,
             show=Show(step=step),
@@ -246,11 +236,10 @@ def surface_touch(work: Work, zero_id: str, kind: str, face: str, step: float) -
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
     edge = work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", "how this set-up lies")
-    height = work.ledger.work(
-        f"{zero_id}.z-preset",
+    height = work.of(zero_id).length(
+        "z-preset",
         locating.layout_height,
         "height of the cutter's end at the touch",
-        work.unit,
         base=edge,
         position=paper[1],
         show=Show(step=step),
@@ -286,11 +275,10 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
         if new == old:
             places[axis] = before.places[axis]
         elif new == OPPOSITE[old]:
-            places[axis] = work.ledger.work(
-                f"{zero_id}.{axis}-kept",
+            places[axis] = work.of(zero_id).length(
+                f"{axis}-kept",
                 locating.flipped_position,
                 f"place on the drawing where {axis.upper()} reads nothing after the flip",
-                work.unit,
                 length=lying.along(axis),
                 position=before.places[axis],
             )
