@@ -6,11 +6,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from jobcards.drawing.dimension import Dimension, arrow, linear
+from jobcards.drawing.dimension import TAIL, Dimension, arrow, linear
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import Mesh
 from jobcards.drawing.paper import EM, THIN, Box, Measured, Piece, Row, Rows, Sheet, amount, arc, tolerance, words
-from jobcards.drawing.views import FRONT, RIGHT_END, TOP, Drawn, view_of
+from jobcards.drawing.views import FRONT, OVER, RIGHT_END, TOP, Drawn, view_of
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import Number
 
@@ -70,14 +70,6 @@ def end_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
     """The view of the right end, with what enters the ends."""
     view = view_of(mesh, RIGHT_END, scale)
     positions(view, shape, ("left end", "right end"), {"z": "below", "y": "right"})
-    for alike in alike_of(shape, ("front", "back")):
-        for feature in alike.features:
-            if feature.shape != "partial bore" and not feature.through:
-                depth = feature.sizes["depth"]
-                front = feature.enters == "front"
-                face = shape.sizes["thickness"].value if front else 0.0
-                end = view.at(z=face), view.at(z=face - depth.value if front else depth.value)
-                view.dimensions.append(linear(depth, *end, "below"))
     axes_of_holes(view, shape)
     return view
 
@@ -94,7 +86,7 @@ def overall(view: Drawn, axis: str, number: Number, side: str) -> None:
 
 def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapping[str, str]) -> None:
     """Where the round features of some faces stand: each distance once."""
-    known: set[tuple[str, float]] = set()
+    found: dict[tuple[str, float], list[Dimension]] = defaultdict(list)
     for feature in shape.features:
         if feature.shape not in ROUND or feature.enters not in faces:
             continue
@@ -103,36 +95,25 @@ def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapp
             radius = feature.sizes["diameter"].value * view.scale / 2
             view.centre_cross(view.at(**centre), radius)
             for axis, number in place.items():
-                if (axis, round(number.value, 9)) in known:
-                    continue
-                known.add((axis, round(number.value, 9)))
-                view.dimensions.append(position(view, shape, feature, centre, axis, number, sides[axis]))
+                if 0 <= number.value <= shape.sizes[ALONG[axis]].value:
+                    wanted = position(view, centre, axis, number, sides[axis], radius)
+                    found[(axis, round(number.value, 9))].append(wanted)
+    for (axis, _), dimensions in found.items():
+        outward = 1.0 if sides[axis] in {"above", "right"} else -1.0
+        view.dimensions.append(max(dimensions, key=lambda d: outward * d.end[1 - d.level_axis]))
 
 
 def position(
-    view: Drawn, shape: ShapePlan, feature: FeaturePlan, centre: Mapping[str, float], axis: str, number: Number, side: str
+    view: Drawn, centre: Mapping[str, float], axis: str, number: Number, side: str, radius: float
 ) -> Dimension:
-    """One distance of a centre: from its datum, or from the edge it stands outside of."""
-    datum = {axis: 0.0}
-    outside = feature.sizes.get("centre outside")
-    across = shape.sizes[ALONG[axis]].value
-    if outside is not None and not 0 <= centre[axis] <= across:
-        number, datum = outside, {axis: 0.0 if centre[axis] < 0 else across}
-        side = {"left": "left", "below": "below", "right": "right", "above": "above"}[side]
-    start, end = np.array(view.at(**datum)), np.array(view.at(**centre))
+    """One distance of a centre from its datum; the extension line goes on from the end of the centre line."""
+    start, end = np.array(view.at(**{axis: 0.0})), np.array(view.at(**centre))
     line = 1 if side in {"above", "below"} else 0
-    edge = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[side]
-    start[line] = edge
-    if outside is not None and number is outside:
-        end[line] = centre_edge(view, centre, feature, side)
+    start[line] = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[side]
+    outward = 1.0 if side in {"above", "right"} else -1.0
+    past = outward * (end[line] + outward * (radius + OVER))
+    end[line] = outward * min(past, max(outward * start[line] + OVER, outward * (end[line] + outward * OVER)))
     return linear(number, tuple(start.tolist()), tuple(end.tolist()), side)
-
-
-def centre_edge(view: Drawn, centre: Mapping[str, float], feature: FeaturePlan, side: str) -> float:
-    """Where the extension line of a centre outside the edge starts: at the end of its centre line."""
-    radius = feature.sizes["diameter"].value * view.scale / 2 + 0.8 * EM
-    x, y = view.at(**centre)
-    return {"left": x - radius, "right": x + radius, "below": y - radius, "above": y + radius}[side]
 
 
 def axes_of_holes(view: Drawn, shape: ShapePlan) -> None:
@@ -161,15 +142,21 @@ def alike_of(shape: ShapePlan, faces: Iterable[str]) -> list[Alike]:
 
 
 def label_holes(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, ...], within: Box) -> None:
-    """A leader with diameter and depth to each kind of round feature in its view."""
-    for alike in alike_of(shape, faces):
-        feature = alike.first
-        diameter = feature.sizes["diameter"]
+    """A leader with diameter and depth to each kind of round feature in its view; a hole and its counterbore share one."""
+    rest = alike_of(shape, faces)
+    while rest:
+        group = [rest.pop(0)]
+        feature = group[0].first
+        if feature.shape == "hole":
+            group += [other for other in rest if other.first.shape == "counterbore" and same(other.first, feature)]
+            rest = [other for other in rest if other not in group]
+        widest = max((alike.first.sizes["diameter"] for alike in group), key=lambda number: number.value)
         place = {axis: number.value for axis, number in feature.places[-1].items()}
-        centre, radius = view.at(**place), diameter.value / 2 * view.scale
+        centre, radius = view.at(**place), widest.value / 2 * view.scale
         partial = feature.shape == "partial bore" or not inside(centre, radius, view.body)
-        point_out(sheet, hole_rows(alike), centre, radius, within, only_in=view.body.grown(-0.3) if partial else None)
-        sheet.measured.append(Measured(diameter, 2 * radius / view.scale))
+        rows = tuple(row for alike in group for row in hole_rows(alike, many=alike is group[0]))
+        point_out(sheet, rows, centre, radius, within, only_in=view.body.grown(-0.3) if partial else None)
+        sheet.measured.append(Measured(widest, 2 * radius / view.scale))
 
 
 def inside(centre: tuple[float, float], radius: float, body: Box) -> bool:
@@ -177,24 +164,67 @@ def inside(centre: tuple[float, float], radius: float, body: Box) -> bool:
     return Box(centre[0], centre[1], centre[0], centre[1]).grown(radius).within(body)
 
 
-def hole_rows(alike: Alike) -> Rows:
+def hole_rows(alike: Alike, *, many: bool) -> Rows:
     """What is lettered at a round feature: how many, diameter with limits, and its depth."""
     feature = alike.first
     count = COUNTS[len(feature.places)] if len(feature.places) < len(COUNTS) else "all"
     diameter = feature.sizes["diameter"]
     gap = (Piece(" ", small=True),)
-    first: Row = (*(words(f"{count} ") if count else ()), *amount(diameter, "⌀"), *gap, *tolerance(diameter))
-    faces = " and ".join(f.enters for f in alike.features)
-    where = f", {faces}" if len(alike.features) > 1 else ""
+    first: Row = (*(words(f"{count} ") if count and many else ()), *amount(diameter, "⌀"), *gap, *tolerance(diameter))
     if feature.through:
         return (first, words("through", small=True))
-    depth = feature.sizes["depth"]
-    kind = "counterbore, " if feature.shape == "counterbore" else ""
-    second: Row = (*words(kind, small=True), *(Piece(p.text, p.number, True) for p in amount(depth)), *words(" deep" + where, small=True))
-    return (first, second)
+    depth = tuple(Piece(p.text, p.number, True) for p in amount(feature.sizes["depth"]))
+    kind = "counterbored " if feature.shape == "counterbore" else ""
+    rows = (first, (*words(kind, small=True), *depth, *words(" deep", small=True)))
+    faces = " and ".join(f.enters for f in alike.features)
+    return (*rows, words(faces, small=True)) if len(alike.features) > 1 else rows
 
 
-def label_bevel(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box) -> None:
+def label_outside(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box) -> None:
+    """How far a bore's centre stands outside the edge: between the edge and the centre line, just beside the bore."""
+    outside = feature.sizes.get("centre outside")
+    centre = {axis: number.value for axis, number in feature.places[0].items()}
+    axis = next((a for a, value in centre.items() if not 0 <= value <= shape.sizes[ALONG[a]].value), None)
+    if outside is None or axis is None:
+        return
+    edge = {**centre, axis: 0.0 if centre[axis] < 0 else shape.sizes[ALONG[axis]].value}
+    largest = max(f.sizes["diameter"].value for f in shape.features if f.shape in ROUND and f.places and same(f, feature))
+    at_centre, at_edge = np.array(view.at(**centre)), np.array(view.at(**edge))
+    out = (at_centre - at_edge) / np.linalg.norm(at_centre - at_edge)
+    beside = np.array([-out[1], out[0]]) if out[0] else np.array([1.0, 0.0])
+    far = beside * (largest / 2 * view.scale + 1.6 * EM)
+    inner, outer = at_edge + far, at_centre + far
+    sheet.draw([at_centre + far * 0.9, outer + beside * 0.5 * EM], THIN)
+    sheet.draw_all([[inner, inner - out * TAIL], [outer, outer + out * TAIL]], THIN)
+    arrow(sheet, inner, -out, size=0.7 * EM)
+    arrow(sheet, outer, out, size=0.7 * EM)
+    rows = (amount(outside), words("centre outside", small=True))
+    angles = (-15, -30, -45, 15, 195, 210, 225) if out[1] < 0 else (15, 30, 45, -15, 165, 150, 135)
+    tail = outer + out * TAIL
+    point_out(sheet, rows, (float(tail[0]), float(tail[1])), 0.0, within, angles=angles, head=False)
+    drawn = float(np.linalg.norm(outer - inner)) / view.scale
+    sheet.measured.append(Measured(outside, drawn, (tuple(inner.tolist()), tuple(outer.tolist()))))
+
+
+def same(one: FeaturePlan, other: FeaturePlan) -> bool:
+    """Whether two features stand at the same places."""
+    return [{a: n.value for a, n in p.items()} for p in one.places] == [{a: n.value for a, n in p.items()} for p in other.places]
+
+
+def label_bevels(sheet: Sheet, view: Drawn, shape: ShapePlan, within: Box) -> None:
+    """The angle of each slope; where two ends show the same, it is lettered once, for both."""
+    known: list[Number] = []
+    bevels = [f for f in shape.features if f.shape == "bevel" and f.enters in {"top", "bottom"}]
+    for feature in bevels:
+        angle = feature.sizes["angle"]
+        if angle in known:
+            continue
+        known.append(angle)
+        alike = sum(1 for other in bevels if other.sizes["angle"] == angle)
+        label_bevel(sheet, view, shape, feature, within, "both ends" if alike == 2 else "")
+
+
+def label_bevel(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box, more: str) -> None:
     """The angle of a slope: the face's line runs on past the start of the slope, and an arc stands between the two."""
     angle, start = feature.sizes["angle"], feature.sizes["start"]
     length, height = shape.sizes["length"].value, shape.sizes["height"].value
@@ -215,6 +245,8 @@ def label_bevel(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePla
         along = np.radians(at + 90 * np.sign(turn) * sign)
         arrow(sheet, tip, (np.cos(along), np.sin(along)), size=0.7 * EM)
     end = arc(corner, radius, level - outer, level)[0]
-    rows: Rows = ((*amount(angle), Piece(" ", small=True), *tolerance(angle)),)
-    point_out(sheet, rows, (float(end[0]), float(end[1])), 0.0, within, head=False)
+    first: Row = (*amount(angle), Piece(" ", small=True), *tolerance(angle))
+    rows: Rows = (first, words(more, small=True)) if more else (first,)
+    away = tuple(range(15, 180, 15)) if top else tuple(range(195, 360, 15))
+    point_out(sheet, rows, (float(end[0]), float(end[1])), 0.0, within, angles=away, head=False)
     sheet.measured.append(Measured(angle, abs(turn)))

@@ -8,7 +8,7 @@ from jobcards.drawing.paper import CENTRE, EM, THIN, VISIBLE, Box, Measured, Pie
 from jobcards.drawing.views import Drawn, cropped
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
-PITCH = 7.0 * EM  # one pitch on paper
+PITCH = 10.0 * EM  # one pitch on paper
 MARK = "A"
 
 
@@ -52,14 +52,14 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     x0, x1 = first.value, first.value + pitch.value
     left_flank = depth.value * np.tan(np.radians(tilt.value))
     right_flank = depth.value / np.tan(np.radians(tilt.value))
-    far = "above" if row.enters == "top" else "below"
-    body = Box(0.0, 0.0, (window.right - window.left) * scale, (window.high - window.low) * scale)
-    body = Box(body.left, body.low, body.right, at(0, surface)[1]) if far == "above" else Box(body.left, at(0, surface)[1], body.right, body.high)
+    far, near = ("above", "below") if row.enters == "top" else ("below", "above")
+    low, high = sorted((at(0.0, surface)[1], at(0.0, bottom)[1]))
+    body = Box(0.0, low, (window.right - window.left) * scale, high)
     crest = x1 - left_flank
     dimensions = [
-        linear(pitch, at(x0, bottom), at(x1, bottom), far),
+        linear(pitch, at(x0, bottom), at(x1, bottom), near),
         linear(flat, at(x0 + right_flank, surface), at(crest, surface), far),
-        linear(depth, at(x1 + right_flank, surface), at(x1, bottom), "right", short=False),
+        linear(depth, at(x1 + right_flank, surface), at(x1, bottom), "right"),
     ]
     lay(sheet, dimensions, body, scale)
     corner = at(x0, bottom)

@@ -92,12 +92,14 @@ def lay(
 def levels_of(dimensions: Sequence[Dimension]) -> list[Level]:
     """Levels from the view outward; short dimensions first."""
     levels: list[Level] = []
-    for dimension in sorted(dimensions, key=lambda d: (span(d)[1] - span(d)[0], span(d)[0])):
-        number = 0
+    waiting = sorted(dimensions, key=lambda d: (span(d)[1] - span(d)[0], span(d)[0]))
+    while waiting:
+        dimension, number = waiting.pop(0), 0
         while True:
             if number == len(levels):
                 levels.append(Level())
-            found = next((s for s in spots(dimension) if fits(dimension, s, number, levels)), None)
+            free = [s for s in spots(dimension) if fits(dimension, s, number, levels)]
+            found = next((s for s in free if clear_of(s, waiting)), next(iter(free), None))
             if found is not None or number > 9:
                 levels[number].placed.append((dimension, found or spots(dimension)[0]))
                 break
@@ -145,6 +147,12 @@ def fits(dimension: Dimension, spot: Spot, number: int, levels: list[Level]) -> 
         return False
     below = [taken.text for level in levels[:number] for _, taken in level.placed]
     return not any(text[0] - 0.2 < value < text[1] + 0.2 for text in below for value in span(dimension))
+
+
+def clear_of(spot: Spot, waiting: Sequence[Dimension]) -> bool:
+    """Whether the lettering also stands clear of the extension lines of dimensions that are yet to be placed."""
+    passing = [value for other in waiting for value in span(other)]
+    return not any(spot.text[0] - 0.2 < value < spot.text[1] + 0.2 for value in passing)
 
 
 def draw(sheet: Sheet, dimension: Dimension, spot: Spot, line: float, outward: float) -> None:

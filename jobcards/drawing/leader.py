@@ -1,6 +1,7 @@
 """Lettering with a leader: it looks for the nearest place on the sheet where it covers nothing."""
 
 from collections.abc import Iterable, Sequence
+from itertools import product
 
 import numpy as np
 
@@ -8,10 +9,11 @@ from jobcards.drawing.dimension import arrow
 from jobcards.drawing.paper import EM, THIN, Box, Points, Rows, Sheet, extent
 
 SHOULDER = 1.0 * EM  # the level end of a leader
+SHOULDERS = tuple(EM * length for length in (1.0, 3.0, 6.0, 10.0))
 CLEAR = 0.3 * EM
 REACHES = tuple(EM * step for step in (1.5, 2.0, 2.6, 3.3, 4.2, 5.2, 6.4, 8.0, 10.0, 12.5, 15.5))
-ANGLES = tuple(range(15, 360, 30)) + tuple(range(30, 360, 30))
-CROSSING = 1.5 * EM  # a line crossed is as bad as a leader longer by this
+ANGLES = tuple(angle for angle in range(15, 360, 15) if angle % 90)  # never along a centre line
+CROSSING = 2.5 * EM  # a line crossed is as bad as a leader longer by this
 
 
 def segments_of(sheet: Sheet) -> Points:
@@ -50,6 +52,22 @@ def crossings(start: Sequence[float], end: Sequence[float], segments: Points) ->
     return int(((t > 0.02) & (t < 0.98) & (u >= 0) & (u <= 1)).sum())
 
 
+def candidates(
+    centre: Points, radius: float, angles: Iterable[int], only_in: Box | None
+) -> list[tuple[float, Points, Points, float, float]]:
+    """Leaders to try, shortest first: length, tip, direction, length of the slanted part, length of the level part."""
+    found = []
+    for angle, inward in product(angles, (False, True) if only_in is not None else (False,)):
+        way = np.array([np.cos(np.radians(angle)), np.sin(np.radians(angle))])
+        tip = centre + radius * way
+        if only_in is not None and not Box(tip[0], tip[1], tip[0], tip[1]).within(only_in):
+            continue
+        for reach, shoulder in product(REACHES, SHOULDERS):
+            length = reach + (radius if inward else 0.0)
+            found.append((length + shoulder, tip, -way if inward else way, length, shoulder))
+    return sorted(found, key=lambda one: one[0])
+
+
 def point_out(
     sheet: Sheet,
     rows: Rows,
@@ -60,40 +78,38 @@ def point_out(
     only_in: Box | None = None,
     angles: Iterable[int] = ANGLES,
     head: bool = True,
-    avoid: Iterable[Box] = (),
 ) -> Box:
     """Letter rows beside a circle (or a point, with radius 0), with a leader to it.
 
-    `only_in`: the leader's tip must lie in this box, as for a bore that is partly in the air.
+    `only_in`: the leader's tip must lie in this box, as for a bore that is partly in the air; the leader may then come
+    from the air.
     """
     width, height = extent(rows)
-    segments, letters = segments_of(sheet), [*(t.box for t in sheet.letters), *avoid]
-    best: tuple[float, list[Sequence[float]], float, str] | None = None
-    for angle in angles:
-        way = np.array([np.cos(np.radians(angle)), np.sin(np.radians(angle))])
-        tip = np.asarray(centre) + radius * way
-        if only_in is not None and not Box(tip[0], tip[1], tip[0], tip[1]).within(only_in):
+    segments, letters = segments_of(sheet), [t.box for t in sheet.letters]
+    best: tuple[float, list[Points], str] | None = None
+    for base, tip, way, reach, shoulder in candidates(np.asarray(centre, dtype=float), radius, angles, only_in):
+        if best is not None and base >= best[0]:
+            break
+        elbow = tip + way * reach
+        right = way[0] >= 0
+        start = elbow + np.array([shoulder if right else -shoulder, 0.0])
+        left = start[0] if right else start[0] - width
+        box = Box(left, start[1] - height / 2, left + width, start[1] + height / 2).grown(CLEAR)
+        if not box.within(within) or any(box.meets(other) for other in letters) or box_meets_lines(box, segments):
             continue
-        for reach in REACHES:
-            elbow = tip + way * reach
-            right = way[0] >= 0
-            start = elbow + np.array([SHOULDER if right else -SHOULDER, 0.0])
-            left = start[0] if right else start[0] - width
-            box = Box(left, start[1] - height / 2, left + width, start[1] + height / 2).grown(CLEAR)
-            cost = reach + CROSSING * crossings(tip, elbow, segments)
-            if best is not None and cost >= best[0]:
-                continue
-            if not box.within(within) or any(box.meets(other) for other in letters) or box_meets_lines(box, segments):
-                continue
-            line_box = Box(min(tip[0], elbow[0]), min(tip[1], elbow[1]), max(tip[0], elbow[0]), max(tip[1], elbow[1]))
-            line = np.array([[*tip, *elbow], [*elbow, *start]])
-            if any(line_box.grown(SHOULDER).meets(other) and box_meets_lines(other.grown(0.2), line) for other in letters):
-                continue
-            best = (cost, [tip, elbow, start], start[1], "left" if right else "right")
+        line = np.array([[*tip, *elbow], [*elbow, *start]])
+        if any(box_meets_lines(other.grown(0.3), line) for other in letters):
+            continue
+        cost = base + CROSSING * (crossings(tip, elbow, segments) + crossings(elbow, start, segments))
+        if best is None or cost < best[0]:
+            best = (cost, [tip, elbow, start], "left" if right else "right")
+    if best is None and within.high - within.low < 40 * EM:
+        wider = Box(within.left, within.low - 8 * EM, within.right, within.high + 8 * EM)
+        return point_out(sheet, rows, centre, radius, wider, only_in=only_in, angles=angles, head=head)
     if best is None:
         raise ValueError(f"no free place on the sheet for {' '.join(p.text for row in rows for p in row)!r}")
-    _, path, level, across = best
+    _, path, across = best
     sheet.draw(path, THIN)
     if head:
         arrow(sheet, path[0], np.asarray(path[1]) - np.asarray(path[0]))
-    return sheet.write(rows, path[2][0] + (0.2 * EM if across == "left" else -0.2 * EM), level, across=across)
+    return sheet.write(rows, float(path[2][0]) + (0.2 * EM if across == "left" else -0.2 * EM), float(path[2][1]), across=across)

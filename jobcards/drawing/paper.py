@@ -4,7 +4,7 @@ Everything on paper is measured in the height of the lettering (`EM`). x runs to
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 import numpy as np
@@ -146,9 +146,11 @@ class Sheet:
             at = left + {"left": 0.0, "middle": spare / 2, "right": spare}[across]
             base = top - 0.86 * row_height(row)
             for piece in row:
-                size = EM * (SMALL if piece.small else 1.0)
-                box = Box(at, base - 0.2 * size, at + width_of(piece), base + 0.76 * size)
-                self.letters.append(Lettering(piece, at, base, size, box, colour))
+                size, bare = EM * (SMALL if piece.small else 1.0), piece.text.strip()
+                start = at + text_width(piece.text[: len(piece.text) - len(piece.text.lstrip())], size)
+                if bare:  # a browser drops spaces at the ends of a text, so they are left out and reckoned with
+                    box = Box(start, base - 0.2 * size, start + text_width(bare, size), base + 0.76 * size)
+                    self.letters.append(Lettering(replace(piece, text=bare), start, base, size, box, colour))
                 at += width_of(piece)
             top -= row_height(row)
         return block
@@ -209,7 +211,7 @@ def words(text: str, *, small: bool = False) -> Row:
     """
     if any(c.isdigit() for c in text):
         raise ValueError(f"a digit in a drawing must belong to a number: {text!r}")
-    return (Piece(text, small=small),)
+    return (Piece(text, small=small),) if text else ()
 
 
 def amount(number: Number, before: str = "", after: str = "", *, unit: bool = False) -> Row:

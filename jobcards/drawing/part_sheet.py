@@ -2,11 +2,11 @@
 
 import numpy as np
 
-from jobcards.drawing.block_views import end_view, front_view, label_bevel, label_holes, top_view
+from jobcards.drawing.block_views import end_view, front_view, label_bevels, label_holes, label_outside, top_view
 from jobcards.drawing.detail import mark_place, serrations_detail
 from jobcards.drawing.dimension import FIRST, lay
 from jobcards.drawing.mesh import Mesh, mesh_of
-from jobcards.drawing.paper import EM, Box, Piece, Rows, Sheet, amount
+from jobcards.drawing.paper import EM, Box, Piece, Rows, Sheet, amount, words
 from jobcards.drawing.svg import Drawing, finish
 from jobcards.drawing.turned_views import turned_sheet
 from jobcards.drawing.views import Drawn, name_view, third_angle
@@ -16,6 +16,7 @@ from jobcards.planning.words import as_text
 
 WIDTH = 180.0  # mm: a page less its margins
 MARGIN = 1.5
+HIGHEST = 60.0  # mm: no front view is drawn higher than this
 GUTTER = 2.2 * EM  # between views
 UNITS = {"in": "inches", "mm": "millimetres"}
 
@@ -36,15 +37,20 @@ def part_drawing(card: Card, part: PartPlan) -> Drawing:
 
 def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
     """Front, top and end view as large as the width allows, with a detail where there are serrations."""
-    scale = 1.0
-    for _ in range(3):
-        trial = arranged(mesh, shape, scale, Sheet(width))
-        box = trial.bounds()
-        lines = (shape.sizes["length"].value + (shape.sizes["thickness"].value if needs_end(shape) else 0.0)) * scale
-        around = box.right - box.left - lines
-        largest = 60.0 / shape.sizes["height"].value
-        scale = min(largest, (width - around) / (lines / scale))
-    return arranged(mesh, shape, scale, Sheet(width))
+    across = shape.sizes["length"].value + (shape.sizes["thickness"].value if needs_end(shape) else 0.0)
+    largest = HIGHEST / shape.sizes["height"].value
+    scale = min(largest, 0.6 * width / across)
+    for _ in range(2):
+        box = arranged(mesh, shape, scale)[0].bounds()
+        around = box.right - box.left - across * scale
+        scale = min(largest, (width - around) / across)
+    sheet, front = arranged(mesh, shape, scale)
+    for row in (f for f in shape.features if f.shape == "serrations"):
+        detail = serrations_detail(front, shape, row)
+        box = detail.bounds()
+        detail.moved(sheet.bounds().left - box.left, sheet.bounds().low - GUTTER - box.high)
+        join(sheet, detail)
+    return sheet
 
 
 def needs_end(shape: ShapePlan) -> bool:
@@ -52,16 +58,16 @@ def needs_end(shape: ShapePlan) -> bool:
     return any(f.enters in {"left end", "right end"} or f.shape in {"counterbore", "partial bore"} and f.enters in {"front", "back"} for f in shape.features)
 
 
-def arranged(mesh: Mesh, shape: ShapePlan, scale: float, sheet: Sheet) -> Sheet:
-    """All views at a scale, arranged as third-angle projection asks."""
+def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
+    """All views at a scale, arranged as third-angle projection asks; and the front view among them."""
     front = front_view(mesh, shape, scale)
     whole = view_sheet(front, slope_room(shape))
-    rows = [f for f in shape.features if f.shape == "serrations"]
-    for row in rows:
+    for row in (f for f in shape.features if f.shape == "serrations"):
         mark_place(whole, front, shape, row)
+    label_bevels(whole, front, shape, zone(whole, front))
     for feature in shape.features:
-        if feature.shape == "bevel":
-            label_bevel(whole, front, shape, feature, zone(whole, front))
+        if feature.shape == "partial bore" and feature.enters in {"front", "back"}:
+            label_outside(whole, front, shape, feature, zone(whole, front))
     label_holes(whole, front, shape, ("front", "back"), zone(whole, front))
     name_view(whole, "front", (front.body.left + front.body.right) / 2, whole.bounds().low - 0.4 * EM)
     bounds = whole.bounds()
@@ -78,18 +84,12 @@ def arranged(mesh: Mesh, shape: ShapePlan, scale: float, sheet: Sheet) -> Sheet:
     name_view(above, "top", (top.body.left + top.body.right) / 2, above.bounds().low - 0.4 * EM)
     above.moved(0.0, bounds.high + GUTTER - above.bounds().low)
     join(whole, above)
-    for row in rows:
-        detail = serrations_detail(front, shape, row)
-        box = detail.bounds()
-        detail.moved(whole.bounds().left - box.left, whole.bounds().low - GUTTER - box.high)
-        join(whole, detail)
-    whole.width = sheet.width
-    return whole
+    return whole, front
 
 
 def slope_room(shape: ShapePlan) -> dict[str, float]:
     """Room between view and dimensions on a side where the angle of a slope is lettered."""
-    return {("above" if f.enters == "top" else "below"): 3.4 * EM for f in shape.features if f.shape == "bevel"}
+    return {("above" if f.enters == "top" else "below"): 4.2 * EM for f in shape.features if f.shape == "bevel"}
 
 
 def view_sheet(view: Drawn, room: dict[str, float] | None = None) -> Sheet:
@@ -116,7 +116,10 @@ def join(sheet: Sheet, other: Sheet) -> None:
 def notes(sheet: Sheet, shape: ShapePlan, unit: str) -> None:
     """The notes and the projection symbol, below everything."""
     box = sheet.bounds()
-    rows: list[Rows] = [((Piece(f"All sizes in {UNITS[unit]}. Do not measure the drawing.", small=True),),)]
+    rows: list[Rows] = [
+        (words(f"All sizes in {UNITS[unit]}, at the middle of their limits.", small=True),),
+        (words("A size without limits follows from the others. Do not measure the drawing.", small=True),),
+    ]
     for feature in shape.features:
         if feature.shape == "broken corners":
             size = feature.sizes["size"]

@@ -41,14 +41,15 @@ def side_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
     length = shape.sizes["length"]
     view.centre_line(view.at(0.0), view.at(length.value))
     low = view.body.low
-    view.dimensions.append(linear(length, (0.0, low), (view.body.right, low), "below"))
-    known = {0.0, round(length.value, 9)}
     steps = [f for f in shape.features if f.shape == "turned diameter"]
-    for number in (number for step in steps for number in (step.sizes["from"], step.sizes["to"])):
-        if round(number.value, 9) not in known:
-            known.add(round(number.value, 9))
-            level = -radius_beside(steps, number.value) * scale
-            view.dimensions.append(linear(number, (0.0, low), (number.value * scale, level), "below"))
+    for step in steps:
+        start, end = (-radius_beside(steps, step.sizes[name].value) * scale for name in ("from", "to"))
+        ends = (step.sizes["from"].value * scale, start), (step.sizes["to"].value * scale, end)
+        view.dimensions.append(linear(step.sizes["length"], *ends, "below"))
+    if len(steps) != 1:
+        brackets = ("(", ")") if steps else ("", "")  # a size that follows from others stands in brackets
+        ends = (0.0, low), (view.body.right, low)
+        view.dimensions.append(linear(length, *ends, "below", before=brackets[0], after=brackets[1], short=bool(steps)))
     for step in steps:
         view.dimensions.append(diameter(view, step, length.value))
     return view

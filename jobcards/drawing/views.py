@@ -39,10 +39,11 @@ class Drawn:
         self.centres.add(tuple(round(float(v), 3) for v in (*(a - past), *(b + past))))
 
     def centre_cross(self, centre: tuple[float, float], radius: float) -> None:
-        """The two centre lines of a circle."""
+        """The two centre lines of a circle; in the air beside the part they stop soon."""
         x, y = centre
-        self.centre_line((x - radius, y), (x + radius, y))
-        self.centre_line((x, y - radius), (x, y + radius))
+        room = self.body.grown(1.0 * EM)
+        self.centre_line((max(x - radius, min(x, room.left)), y), (min(x + radius, max(x, room.right)), y))
+        self.centre_line((x, max(y - radius, min(y, room.low))), (x, min(y + radius, max(y, room.high))))
 
     def put(self, sheet: Sheet) -> None:
         """Draw the view's own lines."""
