@@ -76,7 +76,7 @@ def clamp_clearance(cut_edge: float, cutter: float, reach: float) -> float:
     return cut_edge - cutter / 2 - reach
 
 
-@formula(title="Overhang beyond the jaws", text="overhang = (length - jaw_width) / 2", source=COMMON)
+@formula(title="Overhang beyond the jaws", text="overhang = max(0, (length - jaw_width) / 2)", source=COMMON)
 def overhang(length: float, jaw_width: float) -> float:
     """How far work that lies in the middle of the vise stands out beyond each end of the jaws; 0 when it does not.
 

@@ -28,8 +28,6 @@ CHECKS = [
     # The usual inch screws: five to the inch (0.200 a turn) and ten to the inch (0.100 a turn), marks of 0.001.
     Check("locating.handwheel_whole_turns", {"move": -1.6625, "per_turn": 0.2}, 8, 0, ARITHMETIC),
     Check("locating.handwheel_marks", {"move": -1.662, "per_turn": 0.2, "division": 0.001}, 62, 0, ARITHMETIC),
-    Check("locating.handwheel_whole_turns", {"move": 0.3, "per_turn": 0.1}, 3, 0, ARITHMETIC),
-    Check("locating.handwheel_marks", {"move": 0.3, "per_turn": 0.1, "division": 0.001}, 0, 0, ARITHMETIC),
     Check("locating.handwheel_move", {"move": -0.9984, "division": 0.001}, -0.998, 1e-9, ARITHMETIC),
     Check("locating.handwheel_move", {"move": 0.9996, "division": 0.001}, 1.0, 1e-9, ARITHMETIC),
     # Hole at 1.250 in a plate of 4.000, flipped end for end; at 0.375 in 2.000, flipped front to back.

@@ -93,6 +93,12 @@ def nearby(dice: random.Random, value: float | int | str, spread: float) -> floa
     return value * (1 + dice.uniform(-spread, spread)) if isinstance(value, float) else value
 
 
+def test_no_two_formulas_share_a_name() -> None:
+    """A definition's expression calls them by their bare names."""
+    names = [FORMULAS[key].function.__name__ for key in KEYS]
+    assert len(names) == len(set(names))
+
+
 def test_no_formula_is_registered_outside_the_trade() -> None:
     assert {FORMULAS[key].function.__module__ for key in KEYS} <= {f"jobcards.trade.{module}" for module in MODULES}
 
