@@ -38,6 +38,7 @@ class SizeWork:
     problems: list[Problem] = field(default_factory=list)
     open: list[str] = field(default_factory=list)
     failed: set[str] = field(default_factory=set)
+    slopes: dict[str, dict[str, float]] = field(default_factory=dict)
 
     def all(self) -> dict[str, Size]:
         """Every size that can be worked out, in the order written; the problems of the others are noted."""
@@ -128,29 +129,40 @@ class SizeWork:
         if stated.tolerance or stated.fit:
             place = stated.place("tolerance" if stated.tolerance else "fit")
             raise found(place, "a reference size has no tolerance of its own", "leave it out, or leave reference out")
-        leaves = self.leaves(stated)
-        aims = {leaf: self.sizes[leaf].aim for leaf in leaves}
-        low, high = dict(aims), dict(aims)
-        for leaf in leaves:
+        slopes = self.slopes_of(stated)
+        self.slopes[size.name] = slopes
+        low, high = {}, {}
+        for leaf, slope in slopes.items():
             one, other = self.sizes[leaf].lower, self.sizes[leaf].upper
-            rises = self.at(stated, {**aims, leaf: other}) >= self.at(stated, {**aims, leaf: one})
-            low[leaf], high[leaf] = (one, other) if rises else (other, one)
+            low[leaf], high[leaf] = (one, other) if slope >= 0 else (other, one)
         lower, upper = self.at(stated, low), self.at(stated, high)
         return limited(size, lower - size.nominal, upper - size.nominal, "", "reference", ARITHMETIC)
 
-    def leaves(self, stated: StatedSize) -> list[str]:
-        """The sizes with limits of their own that a size comes down to."""
-        found_leaves: dict[str, None] = {}
+    def slopes_of(self, stated: StatedSize) -> dict[str, float]:
+        """How a size rises with each size of its own limits that it comes down to, between that one's limits."""
+        slopes: dict[str, float] = {}
+        aims = {name: self.sizes[name].aim for name in stated.size.names}
         for name in stated.size.names:
-            below = self.leaves(self.stated[name]) if self.stated[name].reference else [name]
-            found_leaves.update(dict.fromkeys(below))
-        return list(found_leaves)
+            one, other = self.sizes[name].lower, self.sizes[name].upper
+            rise = self.value(stated, {**aims, name: other}) - self.value(stated, {**aims, name: one})
+            slope = rise / (other - one) if other > one else 0.0
+            for leaf, below in self.slopes.get(name, {name: 1.0}).items():
+                slopes[leaf] = slopes.get(leaf, 0.0) + slope * below
+        return slopes
 
     def at(self, stated: StatedSize, leaves: Mapping[str, float]) -> float:
-        """What a size comes to when its leaves have these values."""
-        values = {
-            name: leaves[name] if name in leaves else self.at(self.stated[name], leaves) for name in stated.size.names
-        }
+        """What a size comes to when the sizes it comes down to have these values."""
+        values = dict(leaves)
+
+        def fill(size: StatedSize) -> float:
+            for name in size.size.names:
+                if name not in values:
+                    values[name] = fill(self.stated[name])
+            return self.value(size, values)
+
+        return fill(stated)
+
+    def value(self, stated: StatedSize, values: Mapping[str, float]) -> float:
         return stated.size.value(values, self.functions)
 
 
