@@ -3,8 +3,8 @@
 Two measures. The volume of the symmetric difference: what is too much plus what is too little. The largest deviation:
 the greatest distance between the two surfaces, found at the corners and at the middles of the edges of the pieces by
 which the solids differ, each against both surfaces. (Corners alone would not do: the rims of a hole bored clear through
-in a wrong place all lie on the faces of the other solid.) No piece counts as thinner than its volume over half its area,
-which is the thickness of a sheet and less than that of any other shape, so that none escapes between the points.
+in a wrong place all lie on the faces of the other solid.) No piece counts as thinner than its volume over half its
+area, which is the thickness of a sheet and less than that of any other shape, so that none escapes between the points.
 Distances under `SLIVER` are the arithmetic's own dust and count as nothing.
 """
 
@@ -18,6 +18,7 @@ from jobcards.dryrun.solids import Floats, Mesh, Solid, mesh_of
 from jobcards.planning.card import Card, PartPlan
 
 SLIVER = 1e-6
+NEAR = 0.02
 NEAREST = 12  # triangles measured exactly before the rest are ruled out by their boxes
 
 
@@ -40,7 +41,7 @@ def largest_deviation(one: Solid, other: Solid) -> float:
     pieces = [solid for solid in (one - other, other - one) if not solid.is_empty()]
     if not pieces:
         return 0.0
-    points = np.concatenate([samples(mesh_of(solid)) for solid in pieces])
+    points = np.unique(np.concatenate([samples(mesh_of(solid)) for solid in pieces]).round(12), axis=0)
     greatest = max(float(distances(points, mesh_of(solid)).max()) for solid in (one, other))
     sheets = [2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose()]
     greatest = max(greatest, *sheets)
@@ -55,21 +56,40 @@ def samples(mesh: Mesh) -> Floats:
 
 
 def distances(points: Floats, mesh: Mesh) -> Floats:
-    """Distance of each point from the nearest triangle of a mesh."""
+    """Distance of each point from the nearest triangle of a mesh.
+
+    Points that lie close together are measured against the triangles near them; only a point that is farther off than
+    `NEAR` of the mesh's size is measured against all.
+    """
     corner, triangle = mesh
     three = corner[triangle]
     low, high = three.min(axis=1), three.max(axis=1)
-    found = np.empty(len(points))
-    for start in range(0, len(points), 256):
-        chunk = points[start : start + 256]
-        outside = np.maximum(np.maximum(low[None] - chunk[:, None], chunk[:, None] - high[None]), 0.0)
-        reach = np.sqrt(np.einsum("pti,pti->pt", outside, outside))
-        found[start : start + 256] = nearest(chunk, three, reach)
-    return found
+    near = NEAR * float((high.max(axis=0) - low.min(axis=0)).max())
+    found = []
+    for chunk in np.array_split(points, len(points) // 128 + 1):
+        beside = np.maximum(low - chunk.max(axis=0), chunk.min(axis=0) - high).max(axis=1) <= near
+        best = nearest(chunk, three[beside]) if beside.any() else np.full(len(chunk), np.inf)
+        far = best > near
+        if far.any():
+            best[far] = nearest(chunk[far], three)
+        found.append(best)
+    return np.concatenate(found)
 
 
-def nearest(points: Floats, three: Floats, reach: Floats) -> Floats:
-    """Distance to the nearest triangle, where `reach` says how far each triangle is off at least."""
+def least_distances(points: Floats, three: Floats) -> Floats:
+    """How far each triangle is off each point at least: the distance to the box round it."""
+    low, high = three.min(axis=1), three.max(axis=1)
+    squares = np.zeros((len(points), len(three)))
+    for axis in range(3):
+        place = points[:, axis, None]
+        outside = np.maximum(low[:, axis] - place, place - high[:, axis])
+        squares += np.square(np.maximum(outside, 0.0, out=outside), out=outside)
+    return np.sqrt(squares, out=squares)
+
+
+def nearest(points: Floats, three: Floats) -> Floats:
+    """Distance of each point to the nearest triangle: some are measured, the rest ruled out by their boxes."""
+    reach = least_distances(points, three)
     few = min(NEAREST, len(three))
     order = np.argpartition(reach, few - 1, axis=1)[:, :few]
     tried = to_triangle(np.repeat(points, few, axis=0), three[order.ravel()])
@@ -105,21 +125,20 @@ def to_edge(points: Floats, start: Floats, end: Floats) -> Floats:
 
 
 def allowed_deviation(card: Card, part: PartPlan) -> float:
-    """How far a part may come out off the drawing's middle sizes for the rounding of what is read, and no more.
+    """How far a part may come out off the drawing's middle sizes for the rounding of what is published, and no more.
 
     At the mill an axis is set twice from the readout: the preset at the touch and the reading at the cut. Each is
     rounded to the readout's step s, so each may be off by s/2, together by s; two axes combine to s·√2. (The depth is
-    one axis too, set by the touch and by the depth.) At the lathe one setting of the cross slide, off by half a
-    division, moves the surface by that, or by half of it on a dial that reads the diameter; one setting of the carriage
-    is off by half a division; the two combine as the sides of a right angle. A part made at both has the larger.
+    one axis too, set by the touch and by the depth.) At the lathe a setting of the cross slide is off by half a
+    division; that much on the radius, or half of it on a dial that reads the diameter; a length along the work is
+    published no coarser, and the two combine by √2 as well. A part made at both has the larger.
     """
     largest = 0.0
     for set_up in part.set_ups:
         mill, lathe = mill_of(card, set_up.machine), lathe_of(card, set_up.machine)
         if mill is not None:
-            largest = max(largest, shop_length(card, mill.readout_step) * math.sqrt(2))
+            largest = max(largest, shop_length(card, mill.readout_step))
         if lathe is not None:
-            reads_diameter = lathe.cross_slide.reads == "diameter"
-            on_radius = shop_length(card, lathe.cross_slide.division) / (4 if reads_diameter else 2)
-            largest = max(largest, math.hypot(on_radius, shop_length(card, lathe.carriage.division) / 2))
-    return largest + SLIVER
+            half = shop_length(card, lathe.cross_slide.division) / 2
+            largest = max(largest, half / 2 if lathe.cross_slide.reads == "diameter" else half)
+    return largest * math.sqrt(2) + SLIVER

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.reading import Reader
-from jobcards.dryrun.solids import Solid, box, extent, prism, ring
+from jobcards.dryrun.solids import Solid, box, corners, extent, prism, ring
 from jobcards.planning.card import HoldPlan
 
 Fixtures = Mapping[str, Solid]
@@ -71,24 +71,22 @@ def seat_height(hold: HoldPlan, read: Reader) -> float:
 
 
 def sine_bar(hold: HoldPlan, read: Reader, work: Solid, side: int) -> Solid:
-    """The sine bar under the tilted work; its top is the work's seat.
+    """The sine bar under the tilted work, rising toward plus x (`side` 1) or minus; its top is the work's seat.
 
     The work is set on it, gripped, and the bar may be taken out before cutting; a cutter that would meet it is reported
     all the same.
     """
-    low, high = extent(work)
+    points, (low, high) = corners(work), extent(work)
     tilt = math.radians(tilt_of(hold, read))
-    along, across = (math.cos(tilt), math.sin(tilt)), (-math.sin(tilt), math.cos(tilt))
     length, height = read.size(hold.sizes, "sine bar length"), read.size(hold.sizes, "sine bar height")
-    centre = (low[0] + high[0]) / 2
-    # The work's underside lies on the bar's top: the corner that stands lowest, at the low end, is on that line.
-    seat = (low[0], low[2]) if side > 0 else (high[0], low[2])
-    run = (centre - seat[0]) * side
-    start, end = run - length / 2, run + length / 2
+    # The underside lies on the bar's top, and the lowest corner on that line: `run` along it to the middle of the work.
+    seat_x, _, seat_z = points[points[:, 2].argmin()]
+    run = ((low[0] + high[0]) / 2 - seat_x) * side / math.cos(tilt)
     outline = []
-    for distance, drop in ((start, 0.0), (end, 0.0), (end, -height), (start, -height)):
-        x = distance * along[0] + drop * across[0]
-        outline.append((seat[0] + side * x, seat[1] + distance * along[1] + drop * across[1]))
+    for along, drop in ((-1, 0.0), (1, 0.0), (1, height), (-1, height)):
+        distance = run + along * length / 2
+        x = distance * math.cos(tilt) + drop * math.sin(tilt)
+        outline.append((seat_x + side * x, seat_z + distance * math.sin(tilt) - drop * math.cos(tilt)))
     return prism(outline, low[1], high[1], "y")
 
 

@@ -13,7 +13,8 @@ from jobcards.dryrun.orient import OUTWARD
 from jobcards.dryrun.solids import AXES, Solid, box, cone, corners, cylinder, drill, laid, prism, ring, together
 from jobcards.planning.card import Cut, FeaturePlan, PartPlan, ShapePlan
 
-BEYOND = 1.0  # how far a feature's solid stands out of the part, in parts of the part's length
+BEYOND = 1.0  # how far a feature's solid stands out of the part, in parts of the part's size
+TOUCHES = 1e-9  # two places closer than this are the same
 BLOCK = ("length", "height", "thickness")
 
 
@@ -138,7 +139,10 @@ def turned_part(shape: ShapePlan) -> Solid:
             continue
         sizes = {name: number.value for name, number in feature.sizes.items()}
         if feature.shape == "turned diameter":
-            solid -= ring(sizes["diameter"], 2 * diameter, sizes["from"], sizes["to"])
+            # At an end of the part the ring stands out beyond it, so that no face of it lies on the end.
+            low = sizes["from"] - (BEYOND * diameter if sizes["from"] <= TOUCHES else 0.0)
+            high = sizes["to"] + (BEYOND * diameter if sizes["to"] >= length - TOUCHES else 0.0)
+            solid -= ring(sizes["diameter"], 2 * diameter, low, high)
         elif feature.shape != "turned chamfer":
             raise CannotFollow(f"the dry run does not know the shape “{feature.shape}” of {feature.name}")
     for feature in shape.features:

@@ -23,7 +23,8 @@ from jobcards.planning.card import (
 from jobcards.planning.number import Ledger, Number
 from jobcards.planning.words import Authored
 
-SHOP = load_shop(Path(__file__).parents[2] / "jobcards" / "shops" / "evening-workshop.yml")
+SHOP_FILE = Path(__file__).parents[2] / "jobcards" / "shops" / "evening-workshop.yml"
+SHOP = load_shop(SHOP_FILE)
 
 
 def words(text: str) -> Authored:
@@ -44,16 +45,25 @@ class Bench:
 
     def sizes(self, **values: float) -> dict[str, Number]:
         """Sizes by name; an underscore is a space."""
-        return {name.replace("_", " ").strip(): self.number(value) for name, value in values.items()}
+        named = {name.replace("_", " ").strip(): self.number(value) for name, value in values.items()}
+        return {"stick-out" if name == "stick out" else name: number for name, number in named.items()}
 
     def vise(self, up: str, fixed_jaw: str, stop: str = "", stop_side: int = 0, **more: float) -> HoldPlan:
         values = {
-            "jaw_width": 6.0, "jaw_depth": 1.75, "jaw_thickness": 0.75, "parallel_height": 1.0,
-            "parallel_thickness": 0.125, "parallel_length": 6.0, "stop_thickness": 0.375, "stop_reach": 0.375,
-        }  # fmt: skip
+            "jaw_width": 6.0,
+            "jaw_depth": 1.75,
+            "jaw_thickness": 0.75,
+            "parallel_height": 1.0,
+            "parallel_thickness": 0.125,
+            "parallel_length": 6.0,
+            "stop_thickness": 0.375,
+            "stop_reach": 0.375,
+        }
         return HoldPlan("vise", words("vise"), self.sizes(**(values | more)), up, fixed_jaw, stop, stop_side)
 
-    def touch(self, axis: str, kind: str, face: str, side: int, preset: float, finder: str = "", distance: float | None = None) -> Touch:  # noqa: E501
+    def touch(
+        self, axis: str, kind: str, face: str, side: int, preset: float, finder: str = "", distance: float | None = None
+    ) -> Touch:
         found = words(finder) if finder else None
         far = self.number(distance) if distance is not None else None
         return Touch(axis, kind, face, side, self.number(preset), found, None, (), far)
@@ -69,9 +79,28 @@ class Bench:
     def cutter(self, kind: str = "end mill", **values: float) -> CutterPlan:
         return CutterPlan(words(kind), kind, self.sizes(**values))
 
-    def cut(self, kind: str, *positions: Position, cutter: CutterPlan | None = None, feature: str = "", rough: bool = False, hold: HoldPlan | None = None, face: str = "", **values: float) -> Cut:  # noqa: E501
+    def cut(
+        self,
+        kind: str,
+        *positions: Position,
+        cutter: CutterPlan | None = None,
+        feature: str = "",
+        rough: bool = False,
+        hold: HoldPlan | None = None,
+        face: str = "",
+        **values: float,
+    ) -> Cut:
         return Cut(
-            f"cut-{len(self.ledger)}", kind, feature, (), cutter, positions, self.sizes(**values), rough=rough, hold=hold, face=face
+            f"cut-{len(self.ledger)}",
+            kind,
+            feature,
+            (),
+            cutter,
+            positions,
+            self.sizes(**values),
+            rough=rough,
+            hold=hold,
+            face=face,
         )
 
     def set_up(self, kind: str, hold: HoldPlan | None, zero: tuple[Touch, ...], *cuts: Cut) -> SetUpPlan:
@@ -79,27 +108,65 @@ class Bench:
         name = f"set-up-{len(self.ledger)}"
         return SetUpPlan(name, self.number(1, "1"), kind, "part", words(name), words(machine), (), hold, zero, cuts)
 
-    def feature(self, shape: str, enters: str, places: tuple[Mapping[str, float], ...] = (), through: bool = False, toward: str = "", name: str = "", **values: float) -> FeaturePlan:  # noqa: E501
+    def feature(
+        self,
+        shape: str,
+        enters: str,
+        places: tuple[Mapping[str, float], ...] = (),
+        through: bool = False,
+        toward: str = "",
+        name: str = "",
+        **values: float,
+    ) -> FeaturePlan:
         at = tuple({axis: self.number(value) for axis, value in place.items()} for place in places)
         return FeaturePlan(name or shape, shape, enters, self.sizes(**values), at, through, toward)
 
     def block(self, length: float, height: float, thickness: float, *features: FeaturePlan) -> ShapePlan:
         return ShapePlan("block", self.sizes(length=length, height=height, thickness=thickness), features)
 
-    def bar_blank(self, length: float, width: float, thickness: float, left: float = 0, bottom: float = 0, back: float = 0) -> BlankPlan:  # noqa: E501
+    def bar_blank(
+        self, length: float, width: float, thickness: float, left: float = 0, bottom: float = 0, back: float = 0
+    ) -> BlankPlan:
         outside = {name: self.number(value) for name, value in (("left end", left), ("bottom", bottom), ("back", back))}
-        return BlankPlan("flat bar", self.sizes(length=length, width=width, thickness=thickness), outside, self.number(1), ())
+        return BlankPlan(
+            "flat bar", self.sizes(length=length, width=width, thickness=thickness), outside, self.number(1), ()
+        )
 
     def round_blank(self, diameter: float, length: float, right: float) -> BlankPlan:
         return BlankPlan(
-            "round bar", self.sizes(diameter=diameter, length=length), {"right end": self.number(right)}, self.number(1), ()
+            "round bar",
+            self.sizes(diameter=diameter, length=length),
+            {"right end": self.number(right)},
+            self.number(1),
+            (),
         )
 
     def part(self, shape: ShapePlan, blank: BlankPlan, *set_ups: SetUpPlan) -> PartPlan:
         return PartPlan("part", words("part"), (), self.number(1, "1"), words("steel"), shape, blank, set_ups)
 
     def card(self, part: PartPlan, shop: Any = SHOP) -> Card:  # noqa: ANN401
+        nothing_else: tuple[Any, ...] = ()
         return Card(
-            "handmade", words("Handmade"), (), (), words("beginner"), "in", cast(Job, None), shop, words("shop"), self.ledger,
-            "", (), (part,), (), (), (), (), (), (), self.number(0, "min"), (), "part",
-        )  # fmt: skip
+            slug="handmade",
+            title=words("Handmade"),
+            scenario=(),
+            summary=(),
+            level=words("beginner"),
+            unit="in",
+            job=cast(Job, None),
+            shop=shop,
+            shop_title=words("shop"),
+            ledger=self.ledger,
+            fingerprint="",
+            learn=(),
+            parts=(part,),
+            cautions=nothing_else,
+            gather=nothing_else,
+            cut_list=nothing_else,
+            requirements=nothing_else,
+            inspection=nothing_else,
+            warnings=(),
+            time=self.number(0, "min"),
+            revisions=nothing_else,
+            picture="part",
+        )

@@ -23,7 +23,9 @@ def run_block(bench: Bench, shape: ShapePlan, *set_ups: SetUpPlan) -> PartRun:
 def test_a_hole_comes_where_the_readout_says_from_a_touched_edge() -> None:
     """Hole (1.250, 0.375) from the front-left corner of a 4.000 x 2.000 plate; left edge reads -0.100 at the touch."""
     bench = Bench()
-    hole = bench.feature("hole", "top", ({"x": 1.25, "z": 2.0 - 0.375},), through=True, name="hole", diameter=0.5, depth=1.0)
+    hole = bench.feature(
+        "hole", "top", ({"x": 1.25, "z": 2.0 - 0.375},), through=True, name="hole", diameter=0.5, depth=1.0
+    )
     shape = bench.block(4.0, 1.0, 2.0, hole)
     # Top up, back against the fixed jaw: the drawing's front is toward the operator, so y counts from the front edge.
     zero = (
@@ -31,7 +33,13 @@ def test_a_hole_comes_where_the_readout_says_from_a_touched_edge() -> None:
         bench.touch("y", "edge", "front", -1, -0.1, "edge finder"),
         bench.on_paper("top"),
     )
-    cut = bench.cut("drill", bench.at(1.25, 0.375), cutter=bench.cutter("drill", diameter=0.5, point=118), feature="hole", depth=1.25)
+    cut = bench.cut(
+        "drill",
+        bench.at(1.25, 0.375),
+        cutter=bench.cutter("drill", diameter=0.5, point=118),
+        feature="hole",
+        depth=1.25,
+    )
     run = run_block(bench, shape, bench.set_up("mill", bench.vise("top", "back", "left end", -1), zero, cut))
     assert run.passed, run
     assert run.largest_deviation == 0.0
@@ -49,7 +57,9 @@ def test_forgetting_the_tip_or_its_sign_moves_the_hole(preset: float, comes_at: 
         bench.touch("y", "middle", "front", -1, -1.1, "edge finder"),
         bench.on_paper("top"),
     )
-    cut = bench.cut("drill", bench.at(1.0, 0.0), cutter=bench.cutter("drill", diameter=0.25, point=118), feature="hole", depth=1.25)
+    cut = bench.cut(
+        "drill", bench.at(1.0, 0.0), cutter=bench.cutter("drill", diameter=0.25, point=118), feature="hole", depth=1.25
+    )
     run = run_block(bench, shape, bench.set_up("mill", bench.vise("top", "back", "left end", -1), zero, cut))
     wall = corners(run.result)
     wall = wall[(wall[:, 0] > 0.01) & (wall[:, 0] < 3.9)]
@@ -62,7 +72,9 @@ def test_a_bore_in_an_edge_leaves_the_segment_of_a_circle() -> None:
     """1/2 bore 7/32 deep in an edge: the centre stands 1/32 outside, and the bore's area in the work is a segment."""
     bench = Bench()
     outside, radius = 1 / 32, 0.25
-    seat = bench.feature("partial bore", "front", ({"x": 1.0, "y": -outside},), through=True, name="seat", diameter=0.5, depth=0.75)
+    seat = bench.feature(
+        "partial bore", "front", ({"x": 1.0, "y": -outside},), through=True, name="seat", diameter=0.5, depth=0.75
+    )
     shape = bench.block(2.0, 1.0, 0.75, seat)
     # Front up, left end against the fixed jaw: x on the machine runs along the drawing's y.
     zero = (
@@ -70,7 +82,9 @@ def test_a_bore_in_an_edge_leaves_the_segment_of_a_circle() -> None:
         bench.touch("y", "middle", "left end", 1, 1.1, "edge finder"),
         bench.on_paper("front"),
     )
-    cut = bench.cut("bore", bench.at(-0.0313, 0.0), cutter=bench.cutter("boring head"), feature="seat", diameter=0.5, depth=0.8)
+    cut = bench.cut(
+        "bore", bench.at(-0.0313, 0.0), cutter=bench.cutter("boring head"), feature="seat", diameter=0.5, depth=0.8
+    )
     run = run_block(bench, shape, bench.set_up("mill", bench.vise("front", "left end", "top", 1), zero, cut))
     segment = radius**2 * math.acos(outside / radius) - outside * math.sqrt(radius**2 - outside**2)
     assert run.passed, (run.faults, run.collisions)
@@ -93,7 +107,14 @@ def test_serrations_leave_the_flat_and_lean_to_the_left(tilt: float) -> None:
     shape = bench.block(2.0, 1.0, 0.75, row)
     zero = (bench.touch("x", "line", "left end", -1, 0.5, distance=0.5), bench.on_paper("top"))
     places = tuple(bench.at(0.5 + index * pitch) for index in range(6))
-    cut = bench.cut("grooves", *places, cutter=bench.cutter(diameter=0.75, flute_length=1.625), feature="row", depth=depth, tilt=tilt)
+    cut = bench.cut(
+        "grooves",
+        *places,
+        cutter=bench.cutter(diameter=0.75, flute_length=1.625),
+        feature="row",
+        depth=depth,
+        tilt=tilt,
+    )
     run = run_block(bench, shape, bench.set_up("mill", bench.vise("top", "back", "left end", -1), zero, cut))
     section = depth**2 * (math.tan(t) + 1 / math.tan(t)) / 2
     assert 1.5 - run.target.volume() == pytest.approx(6 * section * 0.75, rel=1e-9)
@@ -112,7 +133,9 @@ def test_a_slope_on_a_sine_bar_is_the_wedge_of_the_drawing() -> None:
     slope = bench.feature("bevel", "bottom", toward="right end", name="slope", start=0.25, angle=30.0)
     shape = bench.block(2.0, 1.0, 0.75, slope)
     hold = bench.vise("bottom", "front", "right end", 1, sine_bar_length=5.0, sine_bar_height=1.0, stack=2.5)
-    hold = type(hold)("sine bar in vise", hold.holder, hold.sizes, hold.up, hold.fixed_jaw, "right end", 1, high_end="right end")
+    hold = type(hold)(
+        "sine bar in vise", hold.holder, hold.sizes, hold.up, hold.fixed_jaw, "right end", 1, high_end="right end"
+    )
     cut = bench.cut("slope", cutter=bench.cutter(diameter=0.75), feature="slope", depth=0.125)
     run = run_block(bench, shape, bench.set_up("mill", hold, (bench.on_paper("right end", "corner"),), cut))
     assert run.passed, (run.faults, run.collisions)
@@ -124,7 +147,8 @@ def test_a_zero_kept_over_a_flip_shows_the_whole_error_of_the_length() -> None:
     """Work flipped against the same stop: a length error e comes back as a mismatch of e (geometry)."""
     bench = Bench()
     holes = [
-        bench.feature("counterbore", face, ({"x": 1.0, "y": 0.5},), name=face, diameter=0.5, depth=0.25) for face in ("front", "back")
+        bench.feature("counterbore", face, ({"x": 1.0, "y": 0.5},), name=face, diameter=0.5, depth=0.25)
+        for face in ("front", "back")
     ]
     shape = bench.block(2.0, 1.0, 0.75, *holes)
     zero = (
@@ -133,13 +157,27 @@ def test_a_zero_kept_over_a_flip_shows_the_whole_error_of_the_length() -> None:
         bench.on_paper("front"),
     )
     mill = bench.cutter(diameter=0.5)
-    kept = (bench.touch("x", "kept", "right end", -1, 0.0), bench.touch("y", "kept", "top", 1, 0.0), bench.on_paper("back"))
+    kept = (
+        bench.touch("x", "kept", "right end", -1, 0.0),
+        bench.touch("y", "kept", "top", 1, 0.0),
+        bench.on_paper("back"),
+    )
 
     def at(x: float) -> Position:
         return bench.at(x, 0.0)
 
-    first = bench.set_up("mill", bench.vise("front", "top", "left end", -1), zero, bench.cut("plunge", at(1.0), cutter=mill, feature="front", diameter=0.5, depth=0.25))
-    second = bench.set_up("mill", bench.vise("back", "top", "right end", -1), kept, bench.cut("plunge", at(1.0), cutter=mill, feature="back", diameter=0.5, depth=0.25))
+    first = bench.set_up(
+        "mill",
+        bench.vise("front", "top", "left end", -1),
+        zero,
+        bench.cut("plunge", at(1.0), cutter=mill, feature="front", diameter=0.5, depth=0.25),
+    )
+    second = bench.set_up(
+        "mill",
+        bench.vise("back", "top", "right end", -1),
+        kept,
+        bench.cut("plunge", at(1.0), cutter=mill, feature="back", diameter=0.5, depth=0.25),
+    )
     exact = run_block(bench, shape, first, second)
     assert exact.passed and exact.largest_deviation == 0.0
     long = dry_run(bench.card(bench.part(shape, bench.bar_blank(2.01, 1.0, 0.75), first, second))).parts[0]
@@ -158,11 +196,25 @@ def test_squaring_brings_a_rough_blank_to_the_drawing() -> None:
     mill = bench.cutter(diameter=0.75)
     cuts = [
         bench.cut("face", cutter=mill, hold=bench.vise("front", "bottom"), face="front", take_off=0.0625),
-        bench.cut("face", cutter=mill, hold=bench.vise("top", "front", parallel_height=0.75), face="top", take_off=0.125),
-        bench.cut("face", cutter=mill, hold=bench.vise("bottom", "front", parallel_height=0.75), face="bottom", leave=1.25),
+        bench.cut(
+            "face", cutter=mill, hold=bench.vise("top", "front", parallel_height=0.75), face="top", take_off=0.125
+        ),
+        bench.cut(
+            "face", cutter=mill, hold=bench.vise("bottom", "front", parallel_height=0.75), face="bottom", leave=1.25
+        ),
         bench.cut("face", cutter=mill, hold=bench.vise("back", "bottom"), face="back", leave=0.875),
-        bench.cut("end", cutter=mill, hold=bench.vise("front", "bottom"), face="left end", take_off=0.0625, overhang=0.25),
-        bench.cut("end", cutter=mill, hold=bench.vise("front", "bottom"), face="right end", leave=4.5, take_off=0.0625, overhang=0.25),
+        bench.cut(
+            "end", cutter=mill, hold=bench.vise("front", "bottom"), face="left end", take_off=0.0625, overhang=0.25
+        ),
+        bench.cut(
+            "end",
+            cutter=mill,
+            hold=bench.vise("front", "bottom"),
+            face="right end",
+            leave=4.5,
+            take_off=0.0625,
+            overhang=0.25,
+        ),
     ]
     blank = bench.bar_blank(4.625, 1.5, 1.0, 0.0625, 0.125, 0.0625)
     run = dry_run(bench.card(bench.part(shape, blank, bench.set_up("square", None, (), *cuts)))).parts[0]
