@@ -5,6 +5,7 @@ import inspect
 from collections.abc import Sequence
 from doctest import DocTestParser, Example
 
+from jobcards import quantity
 from jobcards.pages.html import Html, element, heading, join, link, page, table
 from jobcards.trade import every_formula
 from jobcards.trade.formula import FORMULAS, Formula
@@ -97,3 +98,28 @@ def index() -> str:
         for topic, entries in topics().items()
     )
     return element("ul", *items, class_="index")
+
+
+def worked(key: str, unit: str, **inputs: float) -> str:
+    """A formula with numbers put in, for the pages that a person wrote.
+
+    >>> worked("locating.preset_at_touch", "in", edge=0.0, tip=0.2, side=-1)
+    'preset = edge + side * tip / 2, with edge 0.0000, tip 0.2000, side −1: −0.1000 in'
+    """
+    every_formula()
+    entry = FORMULAS[key]
+    given = ", ".join(
+        f"{q.name.replace('_', ' ')} {quantity.show(inputs[q.name], *how_shown(q.unit, unit))}"
+        for q in entry.parameters
+    )
+    return f"{entry.text}, with {given}: {quantity.show(entry.function(**inputs), unit)} {unit}"
+
+
+def how_shown(unit: str, length_unit: str) -> tuple[str, int | None]:
+    """The unit of an input and its decimals: lengths as on the page, counts and signs without decimals."""
+    return (length_unit, None) if unit == "length" else (unit, 0)
+
+
+def shown(key: str, unit: str, **inputs: float) -> Html:
+    """`worked` as a paragraph of a page."""
+    return element("p", worked(key, unit, **inputs), class_="formula-text")

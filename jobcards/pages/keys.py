@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import MISSING, Field, fields
 from typing import Any
 
-from jobcards.definition import kinds
+from jobcards.definition import job_paths, kinds
 from jobcards.definition.features import FEATURE
 from jobcards.definition.job import Job
 from jobcards.definition.shop import Shop
@@ -79,3 +79,9 @@ def shapes() -> Html:
     assert isinstance(FEATURE, kinds.OneOf)
     rows = ((element("b", word), (model.__doc__ or "").splitlines()[0]) for word, model in FEATURE.models)
     return table(("Shape", "What it is"), rows, class_="keys stack")
+
+
+def example() -> Html:
+    """The first job's file as it stands, to read and to copy."""
+    lines = job_paths()[0].read_text(encoding="utf-8").splitlines()
+    return element("div", *(element("div", line.replace(" ", "\u00a0")) for line in lines), class_="definition")

@@ -22,7 +22,7 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
     key = f"{set_up.id}.{cut.id}"
     return element(
         "section",
-        element("h3", tick(key), " ", writer.line(cut.title)),
+        element("h3", tick(key), element("span", writer.line(cut.title))),
         tool(writer, cut),
         figures(writer, numbers_to_set(cut)),
         own_hold(writer, cut),

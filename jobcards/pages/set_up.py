@@ -9,7 +9,6 @@ from jobcards.planning.card import Card, HoldPlan, SetUpPlan, Touch
 
 # Sizes of a hold that are set by hand and so are shown large; the others stand in the instructions and the drawing.
 SET_BY_HAND = ("parallel height", "stack", "stick-out", "held diameter")
-AXES = {"x": "x", "y": "y", "z": "z"}
 
 
 def set_up_section(writer: Writer, card: Card, set_up: SetUpPlan, pictures: Pictures) -> list[Html]:
@@ -71,15 +70,15 @@ def zero(writer: Writer, set_up: SetUpPlan) -> Html:
     )
 
 
-def touch_row(writer: Writer, key: str, touch: Touch) -> tuple[Html, Html, Html, Html]:
+def touch_row(writer: Writer, key: str, touch: Touch) -> tuple[str, ...]:
     """Axis, what to do, the preset, a box to tick."""
     told = [writer.line(touch.instruction)]
     if touch.finder and touch.tip:
         told.append(element("small", writer.authored(touch.finder), ", ", writer.number(touch.tip)))
     return (
-        element("b", AXES.get(touch.axis, touch.axis), class_="axis"),
+        element("b", touch.axis, class_="axis"),
         join(told, " "),
-        writer.large(touch.preset),
+        "as it was" if touch.kind == "kept" else writer.large(touch.preset),
         tick(key),
     )
 

@@ -3,15 +3,15 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from jobcards.definition import job_paths
+from jobcards.definition import job_paths, load_job
 from jobcards.pages import formulas, tables
 from jobcards.pages.card import card_page
-from jobcards.pages.html import element, heading, join, link, page, table
+from jobcards.pages.html import Html, element, heading, join, link, page, table
 from jobcards.pages.numbers import as_json
 from jobcards.pages.record import record_page
 from jobcards.pages.wall import wall_page
 from jobcards.pages.worked import Worked, work_out
-from jobcards.pages.writing import Writer, furniture
+from jobcards.pages.writing import Writer, furniture, owned
 
 
 @dataclass(frozen=True)
@@ -69,3 +69,13 @@ def index_row(worked: Worked) -> list[str]:
         join([writer.authored(card.revisions[-1][0]), " ", furniture(card.fingerprint)]),
         join([link(f"{card.slug}/wall/index.html", "Wall"), " ", link(f"{card.slug}/record/index.html", "Record")]),
     ]
+
+
+def list_of_cards() -> Html:
+    """The cards by title, for the home page."""
+    jobs = (load_job(path) for path in job_paths())
+    items = (
+        element("li", link(f"jobs/{job.slug}/index.html", owned(job.title, "job")), " (", owned(job.level, "job"), ")")
+        for job in jobs
+    )
+    return element("ul", *items, class_="index")

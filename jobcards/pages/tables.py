@@ -53,3 +53,9 @@ def index() -> Html:
         for name in names()
     )
     return element("ul", *items, class_="index")
+
+
+def cautions() -> Html:
+    """All cautions, as the safety page lists them."""
+    items = (element("li", row["text"]) for row in tables.table("cautions").rows)
+    return element("ul", *items)

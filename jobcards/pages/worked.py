@@ -54,5 +54,6 @@ def draw(card: Card, run: DryRun) -> Pictures:
             (state.set_up_id, state.cut_id): state_picture(run, state).svg
             for part in run.parts
             for state in part.states
+            if state.cut_id
         },
     )
