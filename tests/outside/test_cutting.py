@@ -48,6 +48,8 @@ CHECKS = [
     Check("cutting.passes", {"total": 1.1001, "depth": 0.1}, 12, 0, ARITHMETIC),
     Check("cutting.passes", {"total": 0.0, "depth": 0.1}, 0, 0, ARITHMETIC),
     Check("cutting.pass_depth", {"total": 0.21875, "count": 5}, 0.04375, 1e-9, ARITHMETIC),
+    # Three passes in depth over twenty-one grooves.
+    Check("cutting.strokes_in_all", {"passes": 3, "strokes": 21}, 63, 0, ARITHMETIC),
     Check("cutting.cutting_time", {"length": 4.5, "feed": 6.0}, 0.75, 1e-9, ARITHMETIC),
 ]
 
