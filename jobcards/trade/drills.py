@@ -14,7 +14,6 @@ from jobcards.trade.guards import positive
 
 INCH_SETS = ("number", "letter", "fraction")
 METRIC_SETS = ("metric",)
-SIXTY_FOURTH = Fraction(1, 64)
 
 
 @dataclass(frozen=True)

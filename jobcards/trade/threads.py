@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
+from math import pi, sqrt
 from typing import Any
 
 from jobcards.quantity import NotAQuantity, read_number
@@ -185,7 +186,7 @@ def pitch_diameter(diameter: float, pitch: float) -> float:
     0.45
     """
     core(diameter, pitch)
-    return diameter - 3 * 3**0.5 / 8 * pitch
+    return diameter - 3 * sqrt(3) / 8 * pitch
 
 
 @formula(
@@ -206,7 +207,7 @@ def minor_diameter(diameter: float, pitch: float) -> float:
     4.917
     """
     core(diameter, pitch)
-    return diameter - 5 * 3**0.5 / 8 * pitch
+    return diameter - 5 * sqrt(3) / 8 * pitch
 
 
 @formula(
@@ -227,7 +228,7 @@ def root_diameter(diameter: float, pitch: float) -> float:
     4.773
     """
     core(diameter, pitch)
-    return diameter - 17 * 3**0.5 / 24 * pitch
+    return diameter - 17 * sqrt(3) / 24 * pitch
 
 
 @formula(title="Lead of a thread", text="lead = pitch * starts", source=GEOMETRY)
@@ -262,11 +263,11 @@ def lead_angle(lead: float, pitch_diameter: float) -> float:
     3.115
     """
     positive(lead=lead, pitch_diameter=pitch_diameter)
-    return atan(lead / (3.141592653589793 * pitch_diameter))
+    return atan(lead / (pi * pitch_diameter))
 
 
 def core(diameter: float, pitch: float) -> None:
     """Refuse a thread whose grooves would meet in the middle."""
     positive(diameter=diameter, pitch=pitch)
-    if 17 * 3**0.5 / 24 * pitch >= diameter:
+    if 17 * sqrt(3) / 24 * pitch >= diameter:
         raise CannotBeDone(f"a pitch of {pitch:g} leaves no core in {diameter:g}; look at the diameter and the pitch")

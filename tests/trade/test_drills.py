@@ -59,6 +59,7 @@ def test_of_two_as_near_the_smaller() -> None:
 
 def test_a_drill_of_just_the_size_is_not_too_large() -> None:
     assert nearest_drill(0.3, "in", at_most=0.201).name == "No. 7"
+    assert nearest_drill(0.3, "in", at_most=0.201 - 5e-10).name == "No. 7"
     assert nearest_drill(0.201, "in", at_most=0.2009).name == "No. 8"
 
 
