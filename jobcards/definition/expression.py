@@ -61,7 +61,7 @@ class Expression:
 
     def unknown(self, names: Iterable[str], functions: Iterable[str] = ()) -> list[Problem]:
         """A problem for each name that is no size and no formula."""
-        sizes, formulas = list(names), [*BUILT_IN, *functions]
+        sizes, formulas = set(names), {*BUILT_IN, *functions}
         problems = []
         for piece in walk(self.tree):
             if isinstance(piece, Name) and piece.name not in sizes and piece.name not in CONSTANTS:

@@ -13,7 +13,7 @@ from jobcards.definition.checks.routes import check_route
 from jobcards.definition.job import Job
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound, found
-from jobcards.definition.reading.reader import Reader
+from jobcards.definition.reading.reader import Reader, TooManyProblems
 from jobcards.definition.reading.yaml_nodes import LARGEST, Mapping, Scalar, read_nodes
 from jobcards.definition.shop import Shop
 from jobcards.definition.sizes import SizeWork, Tables
@@ -39,7 +39,10 @@ def shop_paths() -> list[Path]:
 def load_job(path: Path) -> Job:
     """A job definition, its sizes worked out. Raises ProblemsFound with all there is to mend."""
     root, reader = opened(path)
-    read = reader.fields(root, Job)
+    try:
+        read = reader.fields(root, Job)
+    except TooManyProblems:
+        raise ProblemsFound(reader.problems) from None
     stated = read.values.get("sizes") or {}
     tables = Tables(limits, general_tolerance, formula_of(general_tolerance).source)
     work = SizeWork(stated, reader.unit, read.values.get("general_tolerance") or "medium", tables, every_formula())
@@ -78,7 +81,10 @@ def check(values: dict[str, Any], reader: Reader, known: Known) -> Iterator[Prob
 def load_shop(path: Path) -> Shop:
     """A shop file. Raises ProblemsFound with all there is to mend."""
     root, reader = opened(path)
-    shop = reader.model(root, Shop)
+    try:
+        shop = reader.model(root, Shop)
+    except TooManyProblems:
+        raise ProblemsFound(reader.problems) from None
     reader.problems += check_expressions(reader.asked, Known({}, (), {}))
     if reader.problems or shop is None:
         raise ProblemsFound(reader.problems)

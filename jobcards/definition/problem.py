@@ -6,6 +6,8 @@ from difflib import get_close_matches
 
 from jobcards.definition.model import Mark
 
+MOST_PROBLEMS = 50  # nobody reads more than that at once
+
 
 @dataclass(frozen=True)
 class Problem:

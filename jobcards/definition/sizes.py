@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, article, found
+from jobcards.definition.problem import MOST_PROBLEMS, Problem, ProblemsFound, article, found
 from jobcards.definition.size import Size, StatedSize
 from jobcards.definition.syntax.dimension import Functions
 from jobcards.quantity import NotAQuantity
@@ -56,6 +56,8 @@ class SizeWork:
             self.fail(
                 name, found(stated.size.mark, f"the sizes go round in a circle: {circle}", "give one of them a number")
             )
+            return False
+        if len(self.problems) > MOST_PROBLEMS:
             return False
         unknown = stated.size.unknown(self.stated, self.functions)
         if unknown:

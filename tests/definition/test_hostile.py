@@ -101,6 +101,7 @@ def test_a_file_name_is_also_an_address(tmp_path: Path, name: str) -> None:
         load_job(path)
 
 
+LETTERS = "abcdefghijklmnopqrstuvwxyz"
 BOMBS = {
     "aliases": "a: &a [x,x,x,x,x,x,x,x,x]\n" + "".join(
         f"{chr(98 + n)}: &{chr(98 + n)} [{','.join([f'*{chr(97 + n)}'] * 9)}]\n" for n in range(9)
@@ -125,6 +126,15 @@ BOMBS = {
         "".join(f"  s{n}: {{size: (s{n + 1} + s{n + 2})/2, reference: true}}\n" for n in range(190))
         + "  s190: 1\n  s191: 1\n  bore:",
     ),
+    "unknown names": SPACER.replace(
+        "  bore:",
+        "".join(f"  s{n}: {'+'.join(f's1{c}{n}' for c in LETTERS * 2)}\n" for n in range(180)) + "  bore:",
+    ),
+    "unknown names in a part": SPACER.replace(
+        "at: {x: length/2, y: height/2}",
+        "at: [" + ", ".join(f"{{x: {'+'.join(f'{c}eight' for c in LETTERS)}, y: lenght{n}}}" for n in range(200)) + "]",
+    ),
+    "unknown keys": "".join(f"titel{n}: 1\n" for n in range(3_900)),
     "too large": "title: " + "a" * 200_000,
 }  # fmt: skip
 

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator
 from jobcards.definition import kinds
 from jobcards.definition.checks.known import Known, told
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, advise, article
+from jobcards.definition.problem import MOST_PROBLEMS, Problem, ProblemsFound, advise, article
 from jobcards.definition.reading.reader import Asked
 from jobcards.definition.size import StatedSize
 from jobcards.definition.text import sizes_meant
@@ -15,11 +15,13 @@ WRITTEN = {"length": "write a length, as in 1-1/4", "angle": "write an angle wit
 
 
 def check_expressions(asked: Iterable[Asked], known: Known) -> Iterator[Problem]:
-    """The problems of all expressions."""
+    """The problems of all expressions; names are looked up no more when very many are unknown."""
+    strangers = 0
     for one in asked:
-        unknown = one.expression.unknown(known.stated, known.functions)
-        yield from unknown
-        if unknown or not known.ready(one.expression):
+        if not known.ready(one.expression):
+            unknown = one.expression.unknown(known.stated, known.functions) if strangers < MOST_PROBLEMS else []
+            strangers += len(unknown)
+            yield from unknown
             continue
         try:
             yield from wrong_kind(one, known)

@@ -27,9 +27,8 @@ class Known:
 
     def ready(self, expression: Expression) -> bool:
         """Whether every name in it has a value; if not, that is told elsewhere."""
-        return all(name in self.sizes for name in expression.names) and not expression.unknown(
-            self.sizes, self.functions
-        )
+        called = all(name in self.functions for name in expression.calls)
+        return called and all(name in self.sizes for name in expression.names)
 
     def value(self, expression: Expression | str | None) -> float | None:
         """What it comes to when every size is as aimed at; None when that is not to be had, which is told elsewhere."""

@@ -7,13 +7,17 @@ from typing import Any, TypeVar
 from jobcards.definition import kinds
 from jobcards.definition.expression import Expression, parse
 from jobcards.definition.model import Mark, Model
-from jobcards.definition.problem import Problem, ProblemsFound, advise, found, listed, nearest
+from jobcards.definition.problem import MOST_PROBLEMS, Problem, ProblemsFound, advise, found, listed, nearest
 from jobcards.definition.reading.scalars import SCALARS, WANTED, choice, name, size_name
 from jobcards.definition.reading.yaml_nodes import Mapping, Node, Scalar, Sequence
 from jobcards.definition.size import StatedSize, read_deviations, read_stated
 
 M = TypeVar("M", bound=Model)
 ONE_LINE_EACH = "write a line “name: value” for each"
+
+
+class TooManyProblems(Exception):
+    """So much is wrong that reading has stopped."""
 
 
 @dataclass(frozen=True)
@@ -46,7 +50,10 @@ class Reader:
     texts: list[tuple[str, Mark]] = field(default_factory=list)
 
     def note(self, error: ProblemsFound) -> None:
+        """Keep what is wrong. Raises TooManyProblems when there is no use in reading on."""
         self.problems.extend(error.problems)
+        if len(self.problems) > MOST_PROBLEMS:
+            raise TooManyProblems
 
     def model(self, node: Node, model: type[M], given: str = "") -> M | None:
         """A mapping read into a model; None when a key is missing or cannot be read. `given` was read already."""

@@ -8,10 +8,10 @@ import yaml
 from yaml import events
 
 from jobcards.definition.model import Mark
-from jobcards.definition.problem import Problem, ProblemsFound, found
+from jobcards.definition.problem import MOST_PROBLEMS, Problem, ProblemsFound, found
 from jobcards.definition.reading.yaml_errors import explained
 
-LARGEST, DEEPEST, MOST_NODES, MOST_PROBLEMS = 100_000, 12, 8_000, 50
+LARGEST, DEEPEST, MOST_NODES = 100_000, 12, 8_000
 
 
 @dataclass
