@@ -36,9 +36,11 @@ def site_files(site_url: str = "", only: str = "") -> Iterator[SiteFile]:
 
 def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
     """The files of one job."""
+    from jobcards.pages.drawn import draw
+
     card = worked.card
     folder = f"jobs/{card.slug}"
-    yield SiteFile(f"{folder}/index.md", card_page(card, worked.rehearsals, worked.pictures))
+    yield SiteFile(f"{folder}/index.md", card_page(card, worked.rehearsals, draw(worked)))
     yield SiteFile(f"{folder}/wall/index.md", wall_page(card, site_url))
     yield SiteFile(f"{folder}/record/index.md", record_page(card, site_url))
     yield SiteFile(f"{folder}/numbers.json", as_json(worked.numbers))

@@ -35,6 +35,7 @@ SIZES = (
     Size("close", 3, 8.5, 11.5),
     Size("tight", 3, 8.0, 11.0),
 )
+NEVER = 1000  # columns: more than there can be
 LEADING = 1.1
 NARROW, WIDE = frozenset(" .,:;'|!ijltfrI()/-·"), frozenset("mwMW%@")
 BLOCK_FRAME = 3.6  # lines around a block and the space below it, mm
@@ -127,11 +128,11 @@ def lowest_limit(heights: Sequence[float], columns: int) -> float:
 
 
 def columns_needed(heights: Sequence[float], limit: float) -> int:
-    """How many columns of this height the blocks take, in order; more than there can be when one block is taller."""
+    """How many columns of this height the blocks take, in order; `NEVER` when one block is taller."""
     if not heights:
         return 1
     if max(heights) > limit + 1e-9:
-        return len(heights) + 1
+        return NEVER
     count, used = 1, 0.0
     for height in heights:
         if used + height > limit + 1e-9:
