@@ -188,7 +188,7 @@ def handwheel_marks(move: float, per_turn: float, division: float) -> float:
     """
     turns = handwheel_whole_turns(move, per_turn)
     _marks_of(per_turn, division)
-    return float(math.floor(max(0.0, abs(move) - turns * per_turn) / division + 0.5 + 1e-9))
+    return float(math.floor(max(0.0, abs(move) - turns * per_turn) / division + 0.5))
 
 
 @formula(
@@ -210,7 +210,7 @@ def handwheel_move(move: float, division: float) -> float:
     """
     finite(move=move)
     positive(travel_of_a_mark=division)
-    return math.floor(move / division + 0.5 + 1e-9) * division
+    return math.floor(move / division + 0.5) * division
 
 
 def _marks_of(per_turn: float, division: float) -> None:

@@ -50,6 +50,7 @@ REFUSED = [
     (topic.over_pin_in_corner, {"diameter": 0.5, "angle": 90.0, "lean": 46.0}, "lets the pin roll out"),
     (topic.over_pin_in_corner, {"diameter": 0.5, "angle": 90.0, "lean": -46.0}, "lets the pin roll out"),
     (topic.over_pin_in_corner, {"diameter": 0.0, "angle": 90.0, "lean": 0.0}, "the diameter"),
+    (topic.over_pin_in_corner, {"diameter": 0.5, "angle": 90.0, "lean": float("nan")}, "the lean is not a number"),
     (topic.skew_angle, {"first": 0.0, "second": 0.0, "apart": 0.0}, "the distance apart is 0"),
     (topic.skew_angle, {"first": 0.0, "second": float("nan"), "apart": 1.0}, "the second reading"),
     (topic.skew_error, {"distance": 1.0, "skew": 90.0}, "the skew is 90"),

@@ -1,4 +1,4 @@
-"""Clearance holes, counterbores and countersinks for socket screws, from tables/screw_holes.yml.
+"""Socket screw heads, their counterbores and countersinks, from tables/screw_heads.yml.
 
 Sizes are in the unit of the screw: inches for "1/4" or "No. 10", millimetres for "M6".
 """
@@ -7,9 +7,10 @@ from jobcards.source import Source, published
 from jobcards.tables import Row, number, table
 from jobcards.trade.drilling import countersink_depth
 from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.tapping import screw_clearance_hole
 
 HEADS = published("ASME B18.3, socket screws, inch series", "2003", "metric heads from memory (ISO 4762, ISO 10642)")
-HOLES = Source("from memory", "clearance holes and counterbores of the handbooks (metric: ISO 273, DIN 974-1)")
+HOLES = Source("from memory", "counterbores of the handbooks (metric: DIN 974-1)")
 
 
 def screw_row(size: str) -> Row:
@@ -20,32 +21,14 @@ def screw_row(size: str) -> Row:
     >>> screw_row("M6")["head"]
     '10'
     """
-    for row in table("screw_holes").rows:
+    for row in table("screw_heads").rows:
         if row["size"] == size:
             return row
-    known = ", ".join(row["size"] for row in table("screw_holes").rows)
+    known = ", ".join(row["size"] for row in table("screw_heads").rows)
     raise CannotBeDone(f"the table has no screw {size!r}; write one of {known}, without its pitch")
 
 
-@formula(title="Clearance hole for a screw", text="by the table of screw holes", source=HOLES, worded=True)
-def clearance_hole(size: str, fit: str) -> float:
-    """Diameter of a screw's clearance hole.
-
-    Args:
-        size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
-        fit [1]: "close" or "normal"
-    Returns [in or mm]: diameter of the hole
-    Raises CannotBeDone: when the table has no such screw, or the fit is another word
-
-    >>> clearance_hole("M6", "normal")
-    6.6
-    """
-    if fit not in ("close", "normal"):
-        raise CannotBeDone(f"a clearance hole is not made {fit!r}; write close or normal")
-    return number(screw_row(size), fit)
-
-
-@formula(title="Counterbore for a socket head", text="by the table of screw holes", source=HOLES, worded=True)
+@formula(title="Counterbore for a socket head", text="by the table of screw heads", source=HOLES, worded=True)
 def counterbore(size: str) -> float:
     """Diameter of the counterbore for a socket head.
 
@@ -60,7 +43,7 @@ def counterbore(size: str) -> float:
     return number(screw_row(size), "counterbore")
 
 
-@formula(title="Socket head", text="by the table of screw holes", source=HEADS, worded=True)
+@formula(title="Socket head", text="by the table of screw heads", source=HEADS, worded=True)
 def head_diameter(size: str) -> float:
     """Greatest diameter of a socket head.
 
@@ -75,7 +58,7 @@ def head_diameter(size: str) -> float:
     return number(screw_row(size), "head")
 
 
-@formula(title="Height of a socket head", text="by the table of screw holes", source=HEADS, worded=True)
+@formula(title="Height of a socket head", text="by the table of screw heads", source=HEADS, worded=True)
 def head_height(size: str) -> float:
     """Greatest height of a socket head: the depth of a counterbore that hides it.
 
@@ -90,7 +73,7 @@ def head_height(size: str) -> float:
     return number(screw_row(size), "head_height")
 
 
-@formula(title="Countersink for a flat head", text="by the table of screw holes", source=HEADS, worded=True)
+@formula(title="Countersink for a flat head", text="by the table of screw heads", source=HEADS, worded=True)
 def flat_head(size: str) -> float:
     """Diameter at the face of a countersink that takes a flat socket head flush: the head's sharp diameter.
 
@@ -105,7 +88,7 @@ def flat_head(size: str) -> float:
     return number(screw_row(size), "flat")
 
 
-@formula(title="Angle of a flat head", text="by the table of screw holes", source=HEADS, worded=True)
+@formula(title="Angle of a flat head", text="by the table of screw heads", source=HEADS, worded=True)
 def flat_angle(size: str) -> float:
     """Full angle of a flat socket head: 82° on inch screws, 90° on metric ones.
 
@@ -122,7 +105,7 @@ def flat_angle(size: str) -> float:
 
 @formula(
     title="Feed of the countersink for a flat head",
-    text="(sharp head - clearance hole) / (2 * tan(half the head's angle)), by the table of screw holes",
+    text="(sharp head - clearance hole) / (2 * tan(half the head's angle)), by the table of screw heads",
     source=HEADS,
     worded=True,
 )
@@ -131,11 +114,12 @@ def flat_head_depth(size: str, fit: str) -> float:
 
     Args:
         size [1]: size of the screw without its pitch: "1/4", "No. 10", "M6"
-        fit [1]: the clearance hole: "close" or "normal"
+        fit [1]: the clearance hole: close, normal or loose
     Returns [in or mm]: feed
     Raises CannotBeDone: when the table has no such screw, or the fit is another word
 
     >>> round(flat_head_depth("M6", "normal"), 2)
     3.42
     """
-    return countersink_depth(flat_head(size), clearance_hole(size, fit), flat_angle(size))
+    hole = screw_clearance_hole(size, fit, screw_row(size)["unit"])
+    return countersink_depth(flat_head(size), hole, flat_angle(size))

@@ -1,21 +1,19 @@
-"""Screw holes by size."""
+"""Screw heads by size."""
 
 from collections.abc import Callable
 
 import pytest
 
-from jobcards.trade import screw_holes as topic
+from jobcards.trade import screw_heads as topic
 from jobcards.trade.formula import CannotBeDone
 
 REFUSED = [
-    (topic.clearance_hole, {"size": "M7", "fit": "normal"}, "the table has no screw 'M7'; write one of No. 4, No. 6"),
-    (topic.clearance_hole, {"size": "M6", "fit": "loose"}, "is not made 'loose'; write close or normal"),
     (topic.counterbore, {"size": "1/4-20"}, "without its pitch"),
     (topic.head_diameter, {"size": "M6x1"}, "no screw"),
     (topic.head_height, {"size": ""}, "no screw"),
     (topic.flat_head, {"size": "2"}, "no screw"),
     (topic.flat_angle, {"size": "2"}, "no screw"),
-    (topic.flat_head_depth, {"size": "M6", "fit": "tight"}, "write close or normal"),
+    (topic.flat_head_depth, {"size": "M6", "fit": "tight"}, "write close, normal or loose"),
 ]
 
 
