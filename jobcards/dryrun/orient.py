@@ -55,11 +55,13 @@ class Placement:
 def turn_of(up: str, fixed_jaw: str) -> Floats:
     """The turn that brings one face up and another against the fixed jaw; its rows are the machine's axes on the part.
 
-    Raises CannotFollow when the two faces are the same or opposite.
+    Raises CannotFollow when the two faces are the same or opposite, or one is not told.
 
     >>> turn_of("front", "top").tolist()  # as on the drawing: x along the table, y toward the fixed jaw
     [[1.0, 0.0, 0.0], [0.0, 1.0, 0.0], [0.0, 0.0, 1.0]]
     """
+    if up not in OUTWARD or fixed_jaw not in OUTWARD:
+        raise CannotFollow(f"up “{up}” and “{fixed_jaw}” against the fixed jaw do not tell how the work lies")
     z, y = (np.array(OUTWARD[face], dtype=np.float64) for face in (up, fixed_jaw))
     if y @ z != 0:
         raise CannotFollow(f"the {up} cannot be up while the {fixed_jaw} is against the fixed jaw")

@@ -1,6 +1,6 @@
 """What a person reads off the card, and what is really there in the shop.
 
-The dry run takes a number of the card only through `Reader`: as shown, rounded, in words and figures on the page.
+The dry run takes a number of the card only through `Reader`: as shown on the page, rounded.
 Sizes of the shop's own tools (the true tip of the edge finder, what the lathe's dial does) come from the shop.
 """
 
@@ -24,10 +24,13 @@ class Reader:
         self.shown = shown
 
     def __call__(self, number: Number) -> float:
-        """What is read. Raises CannotFollow when the number was not published."""
+        """What is read. Raises CannotFollow when the number was not published or is no number."""
         if number.id not in self.shown:
             raise CannotFollow(f"the number {number.id} is used but not published")
-        return quantity.parse_shown(self.shown[number.id])
+        try:
+            return quantity.parse_shown(self.shown[number.id])
+        except quantity.NotAQuantity as error:
+            raise CannotFollow(f"the number {number.id} cannot be read: {error}") from None
 
     def size(self, sizes: Mapping[str, Number], name: str, default: float = 0.0) -> float:
         """A size by its name, or the default where there is none."""

@@ -39,7 +39,10 @@ class State:
 
 @dataclass(frozen=True)
 class Collision:
-    """A cutter that meets what holds the work: which, how much they share, and where on the machine its middle lies."""
+    """A cutter that meets what holds the work: which, how much they share, and where on the machine its middle lies.
+
+    With an empty `cut_id` it is the edge finder's tip while zero is found.
+    """
 
     set_up_id: str
     cut_id: str
@@ -51,7 +54,8 @@ class Collision:
     def __str__(self) -> str:
         x, y, z = self.where
         place = f"near x {x:.3f}, y {y:.3f}, z {z:.3f}"
-        return f"{self.set_up_id}, {self.cut_id}: the {self.cutter} meets the {self.hits} {place}"
+        what = self.cut_id or "finding zero"
+        return f"{self.set_up_id}, {what}: the {self.cutter} meets the {self.hits} {place}"
 
 
 @dataclass(frozen=True)

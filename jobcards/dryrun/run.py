@@ -14,7 +14,7 @@ from jobcards.dryrun.reading import Reader, lathe_of, published
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
 from jobcards.dryrun.target import drawn_part
-from jobcards.dryrun.zero import Origins, Standing, find_zero
+from jobcards.dryrun.zero import Origins, Standing, find_zero, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
 
 TRACE = 1e-9  # a volume too small to be metal
@@ -98,7 +98,7 @@ class Maker:
 
     def square(self, set_up: SetUpPlan) -> None:
         """Every face of a block, each with its own hold; afterwards sizes count from its left end, bottom and back."""
-        for cut in set_up.cuts:
+        for cut in machine_cuts(set_up):
             hold = cut.hold or set_up.hold
             if hold is None:
                 raise CannotFollow(f"the card does not tell how the work is held for {cut.id}")
@@ -118,6 +118,9 @@ class Maker:
         placement, fixtures = self.clamp(set_up, set_up.hold)
         standing = Standing(placement.on_machine(self.work), placement)
         self.origins = find_zero(set_up.zero, standing, self.card, self.read, self.origins)
+        for touch in set_up.zero:
+            tip = tip_beside(touch, standing, self.card, self.read, top_of(fixtures, self.work, placement))
+            self.meets(set_up, "", touch.finder.text if touch.finder is not None else "tool", tip, fixtures)
         for cut in machine_cuts(set_up):
             on_machine = placement.on_machine(self.work)
             at_mill = milling.AtMill(on_machine, self.origins, self.read, top_of(fixtures, self.work, placement))
@@ -191,13 +194,7 @@ class Maker:
         """Take a cut from the work, note what the cutter met, and keep the state after it."""
         sweep = together(sweeps)
         removed = sweep if gone is None else together(gone)
-        for name, fixture in fixtures.items():
-            shared = sweep ^ fixture
-            if shared.volume() > TRACE:
-                low, high = extent(shared)
-                x, y, z = ((a + b) / 2 for a, b in zip(low, high, strict=True))
-                cutter = cut.cutter.name.text if cut.cutter is not None else "cutter"
-                self.collisions.append(Collision(set_up.id, cut.id, cutter, name, float(shared.volume()), (x, y, z)))
+        self.meets(set_up, cut.id, cut.cutter.name.text if cut.cutter is not None else "cutter", sweep, fixtures)
         before = float(self.work.volume())
         self.work = self.work - placement.on_part(removed)
         if before - float(self.work.volume()) <= TRACE:
@@ -205,6 +202,15 @@ class Maker:
         if self.work.is_empty():
             raise CannotFollow(f"nothing is left of the work after {cut.id}")
         self.states.append(State(set_up.id, cut.id, self.work, placement, fixtures))
+
+    def meets(self, set_up: SetUpPlan, cut_id: str, tool: str, sweep: Solid, fixtures: Mapping[str, Solid]) -> None:
+        """Note every fixture that a tool meets on its way."""
+        for name, fixture in fixtures.items():
+            shared = sweep ^ fixture
+            if shared.volume() > TRACE:
+                low, high = extent(shared)
+                x, y, z = ((a + b) / 2 for a, b in zip(low, high, strict=True))
+                self.collisions.append(Collision(set_up.id, cut_id, tool, name, float(shared.volume()), (x, y, z)))
 
 
 def machine_cuts(set_up: SetUpPlan) -> list[Cut]:

@@ -10,12 +10,13 @@ from dataclasses import dataclass
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement
 from jobcards.dryrun.reading import Reader, true_tip
-from jobcards.dryrun.solids import AXES, Solid, extent
+from jobcards.dryrun.solids import AXES, Solid, cylinder, extent, nothing
 from jobcards.planning.card import Card, Touch
 
 Origins = dict[str, float]
 EDGES = ("edge", "middle", "between")
 ON_TOP = ("surface", "corner")
+HAIR = 1e-6
 
 
 @dataclass(frozen=True)
@@ -78,5 +79,24 @@ def edge_touch(touch: Touch, standing: Standing, card: Card, read: Reader) -> fl
     if touch.side != side:
         where = f"the {'plus' if touch.side > 0 else 'minus'} side of {touch.axis}"
         raise CannotFollow(f"touching the {touch.face} from {where} the tip would stand inside the work")
-    tip = true_tip(card, touch.finder, read(touch.tip) if touch.tip is not None else 0.0)
-    return edge + side * tip / 2
+    return edge + side * tip_of(touch, card, read) / 2
+
+
+def tip_of(touch: Touch, card: Card, read: Reader) -> float:
+    """The true diameter of the tip that touches; without a finder, what the card says of the tool."""
+    return true_tip(card, touch.finder, read(touch.tip) if touch.tip is not None else 0.0)
+
+
+def tip_beside(touch: Touch, standing: Standing, card: Card, read: Reader, clear: float) -> Solid:
+    """The tip while it touches an edge: beside the middle of the edge, reaching down by half its diameter.
+
+    It comes down from above and must meet no jaw and no stop; it can also be nothing, for a touch that needs no tip.
+    """
+    if touch.kind not in EDGES:
+        return nothing()
+    low, high = extent(standing.work)
+    tip, place = tip_of(touch, card, read), AXES.index(touch.axis)
+    centre = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2]
+    centre[place] = edge_touch(touch, standing, card, read)
+    # A hair away from the edge, so that touching is not meeting.
+    return cylinder(tip * (1 - HAIR), high[2] - tip / 2, clear, (centre[0], centre[1]))

@@ -102,7 +102,7 @@ def drilled(y: float, depth: float, **hold: float) -> PartRun:
 def test_a_drill_that_comes_through(y: float, depth: float, hold: dict[str, float], hits: list[str]) -> None:
     run = drilled(y, depth, **hold)
     assert run.largest_deviation <= run.allowed_deviation
-    assert [collision.hits for collision in run.collisions] == hits
+    assert [collision.hits for collision in run.collisions if collision.cut_id] == hits
     assert run.passed is (not hits)
     for collision in run.collisions:
         assert collision.volume > 0
@@ -119,6 +119,15 @@ def test_a_face_lower_than_the_jaws_is_not_milled() -> None:
     )
     run = dry_run(bench.card(part)).parts[0]
     assert {collision.hits for collision in run.collisions} == {"fixed jaw", "moving jaw"}
+
+
+def test_an_edge_that_is_down_in_the_jaws_cannot_be_touched() -> None:
+    """Block 1.000 high on parallels 0.750 high in jaws 1.750 deep: its edges are level with the jaws."""
+    sunk = drilled(1.0, 1.1, parallel_height=0.75)
+    assert {(c.cut_id, c.cutter, c.hits) for c in sunk.collisions if not c.cut_id} == {("", "edge finder", "fixed jaw")}
+    assert "finding zero" in str(sunk.collisions[0])
+    # Seven eighths up, 0.125 stands above the jaws, and half of a tip of 0.200 reaches down 0.100.
+    assert drilled(1.0, 1.1, parallel_height=0.875).collisions == ()
 
 
 def test_meshes_for_the_pictures() -> None:

@@ -85,7 +85,9 @@ def test_a_bore_in_an_edge_leaves_the_segment_of_a_circle() -> None:
     cut = bench.cut(
         "bore", bench.at(-0.0313, 0.0), cutter=bench.cutter("boring head"), feature="seat", diameter=0.5, depth=0.8
     )
-    run = run_block(bench, shape, bench.set_up("mill", bench.vise("front", "left end", "top", 1), zero, cut))
+    run = run_block(
+        bench, shape, bench.set_up("mill", bench.vise("front", "left end", "top", 1, parallel_height=1.25), zero, cut)
+    )
     segment = radius**2 * math.acos(outside / radius) - outside * math.sqrt(radius**2 - outside**2)
     assert run.passed, (run.faults, run.collisions)
     assert 1.5 - run.target.volume() == pytest.approx(segment * 0.75, rel=1e-3)
@@ -168,13 +170,13 @@ def test_a_zero_kept_over_a_flip_shows_the_whole_error_of_the_length() -> None:
 
     first = bench.set_up(
         "mill",
-        bench.vise("front", "top", "left end", -1),
+        bench.vise("front", "top", "left end", -1, parallel_height=1.25),
         zero,
         bench.cut("plunge", at(1.0), cutter=mill, feature="front", diameter=0.5, depth=0.25),
     )
     second = bench.set_up(
         "mill",
-        bench.vise("back", "top", "right end", -1),
+        bench.vise("back", "top", "right end", -1, parallel_height=1.25),
         kept,
         bench.cut("plunge", at(1.0), cutter=mill, feature="back", diameter=0.5, depth=0.25),
     )
