@@ -13,7 +13,7 @@ SHOULDERS = tuple(EM * length for length in (1.0, 3.0, 6.0, 10.0))
 CLEAR = 0.3 * EM
 REACHES = tuple(EM * step for step in (1.5, 2.0, 2.6, 3.3, 4.2, 5.2, 6.4, 8.0, 10.0, 12.5, 15.5))
 ANGLES = tuple(angle for angle in range(15, 360, 15) if angle % 90)  # never along a centre line
-CROSSING = 2.5 * EM  # a line crossed is as bad as a leader longer by this
+CROSSING = 3.5 * EM  # a line crossed is as bad as a leader longer by this
 
 
 def segments_of(sheet: Sheet) -> Points:

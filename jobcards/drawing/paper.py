@@ -19,7 +19,7 @@ from jobcards.planning.words import unit_text
 Points = NDArray[np.float64]
 
 EM = 3.1  # height of the lettering in mm: about 8.8 points
-SMALL = 0.86  # of EM: tolerances, names of views
+SMALL = 0.88  # of EM: tolerances, names of views
 FONT = "DejaVu Sans"
 POINT = 25.4 / 72  # mm
 
