@@ -13,7 +13,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-NEEDED = (3, 11, 5)
+NEEDED = (3, 11)
 ROOT = Path(__file__).resolve().parents[1]
 VENV = ROOT / ".venv"
 LOCKS = Path(__file__).resolve().parent / "lock"
