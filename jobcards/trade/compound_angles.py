@@ -10,6 +10,7 @@ from jobcards.source import COMMON, GEOMETRY
 from jobcards.trade.degrees import acos, atan, cos, sin, tan
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import between, finite, not_negative, positive, whole
+from jobcards.trade.segments import flat_depth
 
 
 @formula(title="True tilt from two views", text="tilt = atan(sqrt(tan(front)**2 + tan(side)**2))", source=GEOMETRY)
@@ -157,7 +158,7 @@ def tram_hollow(cutter: float, width: float, tilt: float) -> float:
     _lean(tilt)
     if width > cutter:
         raise CannotBeDone(f"a cutter of {cutter:g} does not cover a width of {width:g}; take a second pass")
-    return (cutter / 2 - sqrt((cutter / 2) ** 2 - (width / 2) ** 2)) * sin(tilt)
+    return flat_depth(cutter, width) * sin(tilt)
 
 
 @formula(title="Step between passes of a head out of tram", text="step = over * tan(tilt)", source=GEOMETRY)

@@ -3,12 +3,13 @@
 Point and countersink angles are full angles in degrees. Lengths are all in one unit unless a unit is named.
 """
 
-from math import ceil, sqrt
+from math import ceil
 
 from jobcards.source import COMMON, GEOMETRY, published
 from jobcards.trade.degrees import asin, tan
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import between, not_negative, positive
+from jobcards.trade.segments import flat_depth
 
 TM_1_420 = published("War Department technical manual TM 1-420", place="paragraph 37, reaming")
 
@@ -227,7 +228,7 @@ def cross_hole_fall(shaft: float, hole: float) -> float:
     positive(shaft=shaft, hole=hole)
     if hole > shaft:
         raise CannotBeDone(f"a cross hole of {hole:g} is wider than the shaft of {shaft:g}; drill smaller")
-    return shaft / 2 - sqrt((shaft / 2) ** 2 - (hole / 2) ** 2)
+    return flat_depth(shaft, hole)
 
 
 @formula(title="Slope where an off-centre hole starts", text="slope = asin(2 * offset / shaft)", source=GEOMETRY)

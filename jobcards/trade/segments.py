@@ -1,11 +1,10 @@
 """Flats, segments and polygons on round work. Lengths are all in one unit."""
 
-from math import sqrt
-
 from jobcards.source import GEOMETRY
 from jobcards.trade.degrees import cos
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import positive, whole
+from jobcards.trade.measuring import height_of_arc
 from jobcards.trade.partial_bores import chord, outside_for_depth
 
 
@@ -45,24 +44,7 @@ def flat_depth(diameter: float, width: float) -> float:
     positive(diameter=diameter, width=width)
     if width > diameter:
         raise CannotBeDone(f"a flat {width:g} wide is wider than the round work of {diameter:g}; make it narrower")
-    return diameter / 2 - sqrt((diameter / 2) ** 2 - (width / 2) ** 2)
-
-
-@formula(title="Diameter from a chord", text="diameter = chord**2 / (4 * depth) + depth", source=GEOMETRY)
-def diameter_from_chord(chord: float, depth: float) -> float:
-    """Diameter of a piece of a circle, from the width of a chord and its depth at the middle.
-
-    Args:
-        chord [length]: width of the chord
-        depth [length]: greatest depth from the chord to the arc
-    Returns [length]: diameter of the circle
-    Raises CannotBeDone: when the chord or the depth is not more than 0
-
-    >>> round(diameter_from_chord(0.6, 0.1), 4)
-    1.0
-    """
-    positive(chord=chord, depth=depth)
-    return chord**2 / (4 * depth) + depth
+    return height_of_arc(width, diameter / 2)
 
 
 @formula(title="Left over a flat", text="over = diameter - depth", source=GEOMETRY)

@@ -12,7 +12,6 @@ CHECKS = [
     Check("segments.flat_depth", {"diameter": 3.199, "width": 0.5167}, 0.021, 5e-06, GEOMETRY),
     Check("segments.flat_depth", {"diameter": 1.0, "width": 0.6}, 0.1, 1e-09, GEOMETRY),
     Check("segments.flat_depth", {"diameter": 1.0, "width": 1.0}, 0.5, 1e-09, GEOMETRY),
-    Check("segments.diameter_from_chord", {"chord": 0.6, "depth": 0.1}, 1.0, 1e-09, GEOMETRY),
     Check("segments.over_flat", {"diameter": 0.5, "depth": 0.06}, 0.44, 1e-09, GEOMETRY),
     # Across the corners: a hexagon 1.1547, a square 1.4142 times the flats.
     Check("segments.round_for_polygon", {"flats": 1.0, "sides": 6}, 1.154701, 1e-06, GEOMETRY),

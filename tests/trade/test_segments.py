@@ -17,8 +17,6 @@ REFUSED = [
     (topic.flat_depth, {"diameter": 0.0, "width": 0.1}, "the diameter"),
     (topic.flat_depth, {"diameter": 1.0, "width": 0.0}, "the width"),
     (topic.flat_depth, {"diameter": 1.0, "width": 1.01}, "wider than the round work of 1; make it narrower"),
-    (topic.diameter_from_chord, {"chord": 0.0, "depth": 0.1}, "the chord"),
-    (topic.diameter_from_chord, {"chord": 1.0, "depth": 0.0}, "the depth"),
     (topic.over_flat, {"diameter": 1.0, "depth": 1.0}, "does not open"),
     (topic.over_flat, {"diameter": 1.0, "depth": 0.0}, "the depth"),
     (topic.round_for_polygon, {"flats": 0.0, "sides": 6}, "the distance across flats"),
@@ -59,7 +57,6 @@ def test_width_depth_and_diameter_come_back(diameter: float, part: float) -> Non
     depth = diameter * part
     width = topic.flat_width(diameter, depth)
     assert topic.flat_depth(diameter, width) == pytest.approx(depth)
-    assert topic.diameter_from_chord(width, depth) == pytest.approx(diameter)
     assert topic.over_flat(diameter, depth) + depth == pytest.approx(diameter)
 
 
