@@ -113,3 +113,18 @@ def test_a_tall_metric_height_is_found() -> None:
 def test_an_unknown_height_or_block_is_refused() -> None:
     with pytest.raises(CannotBeDone, match="not a number; give the height and the blocks"):
         topic.nearest_stack(float("nan"), INCH)
+
+
+def test_one_block_is_enough_where_one_is_allowed() -> None:
+    assert topic.fewest_blocks(0.1001, "inch 81", 1) == 1
+    assert topic.nearest_height(0.1001, "inch 81", 1) == 0.1001
+
+
+def test_a_height_under_every_block_gets_the_smallest() -> None:
+    assert topic.nearest_stack(0.001, [0.5, 0.05, 0.1]).blocks == (0.05,)
+    assert topic.nearest_stack(0.0001, [0.05]).blocks == (0.05,)
+
+
+def test_just_over_is_nearer_than_far_under() -> None:
+    assert topic.nearest_stack(0.99, [1.0, 0.5]).blocks == (1.0,)
+    assert topic.nearest_stack(1.49, [1.0, 0.5]).blocks == (1.0, 0.5)
