@@ -24,6 +24,7 @@ def card_page(card: Card, rehearsals: Sequence[Rehearsal] = (), pictures: Pictur
     writer = Writer()
     blocks: list[Html] = [
         *head.title_block(writer, card),
+        proof.stop_notice(rehearsals),
         head.picture(pictures),
         *head.lessons(writer, card),
         *head.general_cautions(writer, card),

@@ -105,10 +105,14 @@ def heading(level: int, *content: str) -> Html:
 
 
 def drawing(svg: str) -> Html:
-    """A drawing of our own on one line. Raises ValueError when there is anything in it but a drawing."""
+    """A drawing of our own on one line. Raises ValueError when there is anything in it but a drawing.
+
+    Its title and description tell in words what it shows, and are marked as such.
+    """
     if DRAWING_REFUSES.search(svg):
         raise ValueError("there is more than a drawing in this drawing")
     ElementTree.fromstring(svg)
+    svg = re.sub(r"<(title|desc)\b", r'<\1 data-furniture="alternative"', svg)
     return Html(re.sub(r"\s*\n\s*", " ", svg.strip()).replace("`", "&#96;").replace("{", "&#123;"))
 
 

@@ -24,6 +24,7 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
         "section",
         element("h3", tick(key), element("span", writer.line(cut.title))),
         tool(writer, cut),
+        figure(pictures.after.get((set_up.id, cut.id), ""), "part-after", "After this operation"),
         figures(writer, numbers_to_set(cut)),
         own_hold(writer, cut),
         readings(writer, set_up, cut),
@@ -32,7 +33,6 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
         writer.labelled("Caution:", cut.caution, "caution one-line"),
         writer.labelled("Why:", cut.why, "why"),
         writer.labelled("Check:", cut.check, "check"),
-        figure(pictures.after.get((set_up.id, cut.id), ""), "part-after", "After this operation"),
         class_="operation",
     )
 

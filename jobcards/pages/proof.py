@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from jobcards.pages.html import Html, element, heading, join, link, table
 from jobcards.pages.rehearsal import Rehearsal
-from jobcards.pages.writing import Writer
+from jobcards.pages.writing import Writer, owned
 from jobcards.planning.card import Card, InspectionRow, RequirementPlan
 from jobcards.planning.number import Number
 
@@ -117,6 +117,16 @@ def dry_run_section(writer: Writer, card: Card, rehearsals: Iterable[Rehearsal])
     return [heading(2, "Dry run"), element("p", told), table(heads, rows, class_="dry-run stack")]
 
 
+def stop_notice(rehearsals: Sequence[Rehearsal]) -> Html:
+    """At the head of a card whose dry run does not agree with its drawing; nothing when all is well."""
+    if all(each.passed for each in rehearsals):
+        return Html("")
+    told = (
+        "The dry run of this card does not agree with its drawing. Do not cut to it; its reasons stand under Dry run."
+    )
+    return element("div", element("p", told), class_="caution", role="alert")
+
+
 def rehearsal_row(writer: Writer, card: Card, rehearsal: Rehearsal) -> Sequence[Html]:
     """The dry run of one part."""
     name = next(part.name for part in card.parts if part.id == rehearsal.part_id)
@@ -126,11 +136,14 @@ def rehearsal_row(writer: Writer, card: Card, rehearsal: Rehearsal) -> Sequence[
         for each in rehearsal.skipped
         if each in titles
     ]
+    troubles = [element("div", owned(each, "dry run")) for each in rehearsal.troubles]
     verdict = "agrees; nothing was hit" if rehearsal.passed else "does not agree: do not cut to this card"
     return (
         writer.authored(name),
         element("b", writer.number(rehearsal.deviation)),
         writer.number(rehearsal.allowed),
         writer.number(rehearsal.difference),
-        join([element("span", verdict, class_="verdict" if rehearsal.passed else "verdict fails"), *skipped]),
+        join(
+            [element("span", verdict, class_="verdict" if rehearsal.passed else "verdict fails"), *troubles, *skipped]
+        ),
     )

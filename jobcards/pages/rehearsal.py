@@ -24,6 +24,7 @@ class Rehearsal:
     allowed: Number
     difference: Number
     passed: bool
+    troubles: tuple[str, ...]
     skipped: tuple[str, ...]
 
 
@@ -40,7 +41,8 @@ def rehearsal(card: Card, part: "PartRun") -> Rehearsal:
         outcome(part, "deviation", part.largest_deviation, card.unit, "largest distance from the drawing"),
         outcome(part, "allowed", part.allowed_deviation, card.unit, "what the steps of readout and dials allow"),
         outcome(part, "difference", part.difference_volume, volume, "volume by which it differs from the drawing"),
-        part.largest_deviation <= part.allowed_deviation and not part.collisions,
+        part.passed,
+        (*map(str, part.collisions), *part.faults),
         tuple(part.skipped),
     )
 

@@ -2,11 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 
-from jobcards.pages.html import Html, element, escape, heading, identity, join, link, table
+from jobcards.pages.html import Html, element, heading, identity, join, link, table
 from jobcards.pages.writing import Writer
 from jobcards.planning.card import Card
 from jobcards.planning.number import Number
-from jobcards.planning.words import unit_text
 
 
 def working_sheet(writer: Writer, numbers: Sequence[Number]) -> list[Html]:
@@ -47,12 +46,7 @@ def spread(number: Number) -> Html:
 def inputs(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
     """What went in, in the order of the formula, each with a way to its own line."""
     went_in = (by_id[name] for name in number.inputs if name in by_id)
-    return join((link(f"#w-{identity(each.id)}", written_input(writer, each)) for each in went_in), ", ")
-
-
-def written_input(writer: Writer, number: Number) -> Html:
-    """An input, with its unit."""
-    return join([writer.number(number, unit=False), escape(unit_text(number.unit))])
+    return join((link(f"#w-{identity(each.id)}", writer.number(each)) for each in went_in), ", ")
 
 
 def revisions(writer: Writer, card: Card) -> list[Html]:

@@ -21,7 +21,7 @@ class Writer:
         else:
             self.seen.add(number.id)
             shown = element("data", number.shown, id=identity(number.id), value=value)
-        return Html(shown + escape(unit_text(number.unit))) if unit else shown
+        return join([shown, unit_of(number)]) if unit else shown
 
     def large(self, number: Number | None, unit: bool = False) -> Html:
         """A number to be read from a step away; nothing when there is none."""
@@ -53,6 +53,12 @@ class Writer:
         if not written:
             return Html("")
         return element("p", element("b", label), " ", self.line(written), class_=class_)
+
+
+def unit_of(number: Number) -> Html:
+    """The unit after a number. A power in it, as in in³, is no number of the card."""
+    text = unit_text(number.unit)
+    return element("span", text, data_furniture="unit") if any(c.isdigit() for c in text) else escape(text)
 
 
 def owned(text: str, owner: str, emphasis: bool = False) -> Html:

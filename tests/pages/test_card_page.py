@@ -5,6 +5,7 @@ import dataclasses
 from jobcards.pages.card import card_page
 from jobcards.pages.pictures import Pictures
 from jobcards.pages.record import record_page
+from jobcards.pages.rehearsal import Rehearsal
 from jobcards.pages.wall import wall_page
 from tests.pages.engine import to_html
 from tests.pages.reading import PageReader
@@ -101,6 +102,19 @@ def test_a_requirement_that_fails_and_a_card_without_extras() -> None:
     assert "verdict fails" in html
     for gone in ("What you will learn", "Gather", "Cut list", "Inspection\n"):
         assert f"## {gone}" not in html
+
+
+def test_a_dry_run_that_fails_is_said_at_the_head_and_in_its_place() -> None:
+    card = small_card()
+    size = card.ledger["time"]
+    good = Rehearsal("plate", size, size, size, True, (), ("hole",))
+    bad = dataclasses.replace(good, passed=False, troubles=("the drill meets the parallel near x 1.25",))
+    fine, stopped = read(card_page(card, (good,))), read(card_page(card, (bad,)))
+    assert "Do not cut to it" not in fine.text and "agrees; nothing was hit" in fine.text
+    assert "Not dry-run: drill the hole" in fine.text
+    assert stopped.text.index("Do not cut to it") < stopped.text.index("What you will learn")
+    assert "the drill meets the parallel near x 1.25" in stopped.text
+    assert stopped.unowned == []
 
 
 def test_the_wall_sheet_tells_hold_zero_and_place() -> None:
