@@ -88,7 +88,7 @@ def inch_thread(size: str, threads: float, is_number: bool) -> Thread:
         raise CannotBeDone(f"{size!r} is not a thread's size; write 1/2-13, 1-1/4-7 or 10-32") from error
     by_number = is_number or ("." not in size and amount == int(amount) and threads >= SCREW_COARSEST)
     if not threads > 0:
-        raise CannotBeDone("a thread has at least one thread in some length; write threads per inch, as 1/2-13")
+        raise CannotBeDone("no threads in an inch make no screw; write the threads per inch, as 1/2-13")
     return with_series(screw_diameter(amount) if by_number else amount, 1 / threads, "in")
 
 

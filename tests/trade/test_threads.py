@@ -73,6 +73,7 @@ def test_every_standard_thread_reads_back() -> None:
 
 def test_threads_per_inch() -> None:
     assert read_thread("2-4.5").threads_per_inch == 4.5
+    assert read_thread("4-1").pitch == 1
     assert read_thread("M6").threads_per_inch == pytest.approx(25.4)
 
 
