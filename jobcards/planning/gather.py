@@ -11,7 +11,7 @@ WORDS_BY_CUT = {
     "drill": ("drilling",),
     "plunge": ("milling", "plunging"),
     "counterbore": ("drilling", "counterboring"),
-    "bore": ("boring", "boring head"),
+    "bore": ("boring head",),
     "grooves": ("milling", "tilted head", "tilting the head"),
     "slope": ("milling", "tilted work"),
     "turn": ("turning",),
