@@ -12,6 +12,7 @@ import numpy as np
 from jobcards.drawing.mesh import Floats, Mesh, View
 
 Span = tuple[float, float]
+Line = tuple[float, float, float]  # direction across and up, and offset from the origin
 NEAR = 1e-6  # a face this little nearer to the eye than an edge does not hide it
 CHUNK = 400
 
@@ -31,9 +32,10 @@ def lines_of(mesh: Mesh, view: View) -> Lines:
     long_enough = np.linalg.norm(edges[:, 1, :2] - edges[:, 0, :2], axis=1) > 1e-7
     pieces = cut_where_they_cross(edges[long_enough])
     behind = hidden(pieces.mean(axis=1), mesh, view, seen)
-    visible, dashed = gather(pieces[~behind, :, :2]), gather(pieces[behind, :, :2])
+    exact: dict[Line, Line] = {}
+    visible, dashed = gather(pieces[~behind, :, :2], exact), gather(pieces[behind, :, :2], exact)
     left = {line: without(spans, visible.get(line, [])) for line, spans in dashed.items()}
-    return Lines(tuple(chains(visible)), tuple(chains(left)))
+    return Lines(tuple(chains(visible, exact)), tuple(chains(left, exact)))
 
 
 def cut_where_they_cross(edges: Floats) -> Floats:
@@ -75,8 +77,11 @@ def hidden(points: Floats, mesh: Mesh, view: View, seen: Floats) -> np.ndarray[t
     return out
 
 
-def gather(pieces: Floats) -> dict[tuple[float, float, float], list[Span]]:
-    """Pieces (n, 2, 2) by the line they lie on: direction and offset, with the spans they cover along it, joined."""
+def gather(pieces: Floats, exact: dict[Line, Line]) -> dict[Line, list[Span]]:
+    """Pieces (n, 2, 2) by the line they lie on, with the spans they cover along it, joined.
+
+    Lines a hair apart are one; `exact` keeps the first of them unrounded.
+    """
     along = pieces[:, 1] - pieces[:, 0]
     length = np.linalg.norm(along, axis=1)
     keep = length > 1e-7
@@ -84,11 +89,12 @@ def gather(pieces: Floats) -> dict[tuple[float, float, float], list[Span]]:
     turned = (along[:, 0] < -1e-9) | ((abs(along[:, 0]) <= 1e-9) & (along[:, 1] < 0))
     along[turned] *= -1
     offset = along[:, 0] * pieces[:, 0, 1] - along[:, 1] * pieces[:, 0, 0]
-    found: dict[tuple[float, float, float], list[Span]] = defaultdict(list)
-    for piece, direction, off in zip(pieces, along, offset, strict=True):
-        key = (round(float(direction[0]), 4) + 0.0, round(float(direction[1]), 4) + 0.0, round(float(off), 4) + 0.0)
-        at = sorted(float(point @ direction) for point in piece)
-        found[key].append((at[0], at[1]))
+    found: dict[Line, list[Span]] = defaultdict(list)
+    for piece, (across, up), off in zip(pieces, along.tolist(), offset.tolist(), strict=True):
+        line = (round(across, 4) + 0.0, round(up, 4) + 0.0, round(off, 4) + 0.0)
+        across, up, _ = exact.setdefault(line, (across, up, off))
+        low, high = sorted(x * across + y * up for x, y in piece.tolist())
+        found[line].append((low, high))
     return {line: joined(spans) for line, spans in sorted(found.items())}
 
 
@@ -119,13 +125,12 @@ def without(spans: Iterable[Span], taken: Iterable[Span]) -> list[Span]:
     return left
 
 
-def chains(lines: dict[tuple[float, float, float], list[Span]]) -> list[Floats]:
+def chains(lines: dict[Line, list[Span]], exact: dict[Line, Line]) -> list[Floats]:
     """Lines laid end to end where two, and only two, meet: so that dashes run on around a curve."""
-    pieces = [
-        np.array([[dx * t - dy * off, dy * t + dx * off] for t in span])
-        for (dx, dy, off), spans in lines.items()
-        for span in spans
-    ]
+    pieces = []
+    for line, spans in lines.items():
+        across, up, off = exact[line]
+        pieces += [np.array([[across * t - up * off, up * t + across * off] for t in span]) for span in spans]
     meeting: dict[tuple[int, int], list[tuple[int, int]]] = defaultdict(list)
     for number, piece in enumerate(pieces):
         for end in (0, 1):

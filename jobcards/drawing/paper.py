@@ -184,7 +184,7 @@ class Sheet:
 def text_width(text: str, size: float) -> float:
     """How wide a text is in mm, in the lettering the page ships."""
     points = size / POINT
-    width, _, _ = text_to_path.get_text_width_height_descent(text, FontProperties(FONT, size=points), ismath=False)
+    width, _, _ = text_to_path.get_text_width_height_descent(text, FontProperties(family=FONT, size=points), ismath=False)
     return float(width) * POINT
 
 

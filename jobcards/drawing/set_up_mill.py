@@ -59,8 +59,6 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     draw_box(sheet, fixtures["bed"], fill="")
     for name in ("fixed jaw", "moving jaw"):
         draw_box(sheet, fixtures[name])
-        box = fixtures[name]
-        sheet.write((words(name, small=True),), box.left + 0.5 * EM, (box.low + box.high) / 2, across="left")
     draw_work(sheet, it, ABOVE, scale, hidden=False)
     if "parallel" in fixtures and set_up.hold is not None:
         parallels_above(sheet, set_up, fixtures["parallel"], scale)
@@ -79,6 +77,8 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     for _, position in places:
         place_mark(sheet, spot_of(it, position, zero, scale))
     name_work(sheet, it, scale, set_up)
+    for name in ("fixed jaw", "moving jaw"):
+        name_jaw(sheet, name, fixtures[name])
     bounds = sheet.bounds()
     directions(sheet, zone.left + 0.8 * EM, bounds.low, "X", "Y")
     sheet.write((words("from above; you stand on this side", small=True),), (bounds.left + bounds.right) / 2, bounds.low - 0.7 * EM, up="top")
@@ -125,6 +125,18 @@ def name_work(sheet: Sheet, it: OnMachine, scale: float, set_up: SetUpPlan) -> N
             if box.within(Box(*low.tolist(), *high.tolist())) and not box_meets_lines(box, lines) and not any(box.meets(t.box) for t in sheet.letters):
                 sheet.write(rows, float(x), float(y))
                 return
+
+
+def name_jaw(sheet: Sheet, name: str, jaw: Box) -> None:
+    """The name of a jaw, where nothing stands on it."""
+    rows: Rows = (words(name, small=True),)
+    width, height = extent(rows)
+    middle, lines = (jaw.low + jaw.high) / 2, segments_of(sheet)
+    for left in (jaw.left + 0.5 * EM, jaw.right - 0.5 * EM - width, (jaw.left + jaw.right - width) / 2):
+        box = Box(left, middle - height / 2, left + width, middle + height / 2)
+        if not box_meets_lines(box, lines):
+            sheet.write(rows, left, middle, across="left")
+            return
 
 
 def places_of(set_up: SetUpPlan) -> list[tuple[str, Position]]:

@@ -90,4 +90,4 @@ def letters(sheet: Sheet, cut: Cut, letter: str, bounds: Box) -> None:
             break
     block: Rows = tuple(rows)
     sheet.write(block, (bounds.left + bounds.right) / 2, bounds.low - 0.4 * EM, up="top")
-    balloon(sheet, (bounds.left + 0.4 * EM, bounds.high + 0.2 * EM), letter)
+    balloon(sheet, (bounds.left + 0.4 * EM, bounds.high + 1.0 * EM), letter)

@@ -69,7 +69,7 @@ def cover(other: Face, face: Face) -> CrossSection | None:
         return None
     a, b, c = (mine - its for mine, its in zip(other.plane, face.plane, strict=True))
     slope = float(np.hypot(a, b))
-    if slope < 1e-9:
+    if slope < 1e-6:
         return other.outline if c > 1e-7 else None
     if other.farthest >= face.nearest:
         return other.outline

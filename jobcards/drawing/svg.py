@@ -132,7 +132,7 @@ def _clean(raw: str, drawing_id: str, title: str, description: str) -> str:
         },
     )
     for tag, text in (("title", title), ("desc", description)):
-        ElementTree.SubElement(root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}"}).text = text
+        ElementTree.SubElement(root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}", "data-furniture": "description"}).text = text
     for child in source:
         _copy(child, root)
     ElementTree.register_namespace("", SVG)
@@ -154,8 +154,9 @@ def _copy(element: ElementTree.Element, into: ElementTree.Element) -> None:
     kept = {key: value for key, value in element.attrib.items() if key in {"d", "x", "y", "transform", "style"}}
     if "d" in kept:
         kept["d"] = _short_path(kept["d"])
-    if "transform" in kept:
-        kept["transform"] = re.sub(r"-?\d+\.\d+", lambda m: _short(float(m[0])), kept["transform"]).replace(" rotate(-0)", "").replace(" rotate(0)", "")
+    kept.pop("transform", None)  # all lettering stands level
+    for key in {"x", "y"} & set(kept):
+        kept[key] = _short(float(kept[key]))
     if "style" in kept:
         kept["style"] = _style(kept["style"])
     copy = ElementTree.SubElement(into, f"{{{SVG}}}{tag}", kept)
@@ -168,7 +169,7 @@ def _style(style: str) -> str:
     for hexadecimal, css in CSS_OF.items():
         style = style.replace(hexadecimal, css)
     if "font" in style:
-        style = re.sub(r"font: ([\d.]+)px [^;]+", rf"font: \1px '{FONT}', sans-serif", style)
+        style = style.replace(f"font-family: '{FONT}'", f"font-family: '{FONT}', sans-serif").replace("text-anchor: start; ", "")
         if "fill" not in style:
             style += "; fill: currentColor"
     return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), style)
