@@ -93,13 +93,17 @@ def _search(goal: int, pieces: list[int], most: int) -> list[int]:
     """The pieces, largest first, whose sum comes nearest to the goal; fewest first, then the largest pieces."""
     step = gcd(*pieces)
     counts = [piece // step for piece in pieces]
-    below = _reached(counts, most, goal // step)
-    lower = max(sums.bit_length() for sums in below[0][1:]) - 1
+    wanted = goal // step
+    below = _reached(counts, most, wanted)
+    lower = _union(below[0]).bit_length() - 1
     if lower * step == goal:
         return [piece * step for piece in _pick(counts, below, lower)]
-    reach = (2 * goal - lower * step) // step if lower > 0 else max(goal // step, counts[-1])
-    above = _reached(counts, most, reach)
-    nearest = min(_sums(above[0], reach), key=lambda total: (abs(total * step - goal), total))
+    # Nothing further over the goal than the lower sum lies under it is nearer; with none under, the least block is.
+    above = _reached(counts, most, 2 * wanted - lower + 1 if lower > 0 else max(wanted, counts[-1]))
+    over = _union(above[0]) >> (wanted + 1)
+    upper = wanted + (over & -over).bit_length()
+    sums = [total for total, there in ((lower, lower > 0), (upper, over)) if there]
+    nearest = min(sums, key=lambda total: abs(total * step - goal))
     return [piece * step for piece in _pick(counts, above, nearest)]
 
 
@@ -113,12 +117,12 @@ def _reached(counts: list[int], most: int, cap: int) -> list[list[int]]:
     return rows[::-1]
 
 
-def _sums(row: list[int], cap: int) -> Iterable[int]:
-    """Every sum that one piece or more can reach, up to the cap."""
+def _union(row: list[int]) -> int:
+    """Every sum that one piece or more reaches, as the bits of a number."""
     reached = 0
     for sums in row[1:]:
         reached |= sums
-    return (total for total in range(1, cap + 1) if reached >> total & 1)
+    return reached
 
 
 def _pick(counts: list[int], rows: list[list[int]], total: int) -> list[int]:

@@ -34,7 +34,7 @@ def test_outside_value(check: Check) -> None:
     run(check)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=100, deadline=None)
 @given(
     st.lists(
         st.sampled_from([0.05, 0.1, 0.1001, 0.1003, 0.102, 0.11, 0.15, 0.25, 0.4, 1.0, 2.0]), min_size=1, max_size=8
