@@ -223,3 +223,19 @@ def test_squaring_brings_a_rough_blank_to_the_drawing() -> None:
     assert run.passed, (run.faults, run.collisions, run.largest_deviation)
     assert extent(run.result)[1] == pytest.approx((4.5, 1.25, 0.875), abs=1e-12)
     assert len(run.states) == 6
+
+
+def test_a_spot_is_a_cone_as_deep_as_the_card_says() -> None:
+    """A 90° spot drill 0.100 deep, counted to its tip: a cone as wide as twice its depth, a third of base by height."""
+    bench = Bench()
+    zero = (
+        bench.touch("x", "edge", "left end", -1, -0.1, "edge finder"),
+        bench.touch("y", "edge", "back", 1, 0.1, "edge finder"),
+        bench.on_paper("top"),
+    )
+    spot = bench.cutter("spot drill", diameter=0.375, point=90.0)
+    cut = bench.cut("spot", bench.at(1.0, -0.5), cutter=spot, rough=True, depth=0.1)
+    set_up = bench.set_up("mill", bench.vise("top", "back", "left end", -1), zero, cut)
+    run = run_block(bench, bench.block(2.0, 1.0, 1.0), set_up)
+    assert 2.0 - run.result.volume() == pytest.approx(FACETS * math.pi * 0.1**3 / 3, abs=1e-9)
+    assert not run.passed  # the mark is left in the part: no hole covers it
