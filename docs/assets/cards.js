@@ -7,6 +7,9 @@
   if (!card) return;
   var fingerprint = card.dataset.fingerprint;
 
+  // What every printed sheet carries in its margin
+  document.documentElement.style.setProperty("--card-marks", JSON.stringify(card.dataset.marks));
+
   // Working of a number ---------------------------------------------------------------------------------------------
   var panel = null, shownFor = null, pinned = false, waiting = 0;
 

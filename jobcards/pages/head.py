@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from jobcards.pages import qr
 from jobcards.pages.html import Html, element, heading, join, link, table
 from jobcards.pages.pictures import Pictures, figure
 from jobcards.pages.writing import Writer, furniture, tick
@@ -48,7 +49,7 @@ def title_block(writer: Writer, card: Card) -> list[Html]:
         heading(1, writer.authored(card.title)),
         element(
             "div", stale, summary, block, sheets, scenario, ticks,
-            class_="card-head", data_card=card.slug, data_fingerprint=card.fingerprint,
+            class_="card-head", data_card=card.slug, data_fingerprint=card.fingerprint, data_marks=qr.marks(card),
         ),
     ]  # fmt: skip
 

@@ -27,6 +27,6 @@ def content(card: Card, site_url: str, page: str) -> str:
 
 
 def marks(card: Card) -> str:
-    """Revision, date and fingerprint, as they are compared by eye."""
+    """Title, revision, date and fingerprint, as they are compared by eye."""
     letter, date, _ = card.revisions[-1]
-    return f"Revision {letter.text}, {date.text}, {card.fingerprint}"
+    return f"{card.title.text}, revision {letter.text}, {date.text}, {card.fingerprint}"

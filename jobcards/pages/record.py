@@ -28,7 +28,14 @@ def record_page(card: Card, site_url: str = "") -> str:
             heading(1, "Inspection record: ", writer.authored(card.title)),
             marks_line(card, site_url, "record/index.html"),
             element(
-                "div", told, fields, sheet, class_="record", data_card=card.slug, data_fingerprint=card.fingerprint
+                "div",
+                told,
+                fields,
+                sheet,
+                class_="record",
+                data_card=card.slug,
+                data_fingerprint=card.fingerprint,
+                data_marks=qr.marks(card),
             ),
         ]
     )
@@ -50,4 +57,4 @@ def measured_row(writer: Writer, row: InspectionRow) -> Html:
         writer.authored(row.instrument) if row.instrument else Html(""),
     )
     boxes = (element("td", class_="to-write"), element("td", class_="to-write narrow"))
-    return element("tr", *(element("td", cell) for cell in cells), *boxes)
+    return element("tr", *(element("td", c, data_label=h) for h, c in zip(HEADS, cells, strict=False)), *boxes)

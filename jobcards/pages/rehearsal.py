@@ -12,6 +12,7 @@ if TYPE_CHECKING:  # the solids are not needed to write about them
 
 # The solids are worked in double precision but cut as many flats: finer digits differ from machine to machine.
 PLACES = {"in": 4, "mm": 3}
+MOST = 9999.0  # shown where nothing of the part is left to measure from
 METHOD = "virtual blank, cut with the published numbers, held against the drawing"
 
 
@@ -50,7 +51,7 @@ def rehearsal(card: Card, part: "PartRun") -> Rehearsal:
 def outcome(part: "PartRun", what: str, value: float, unit: str, label: str) -> Number:
     """One outcome, rounded to what means something."""
     places = PLACES.get(unit, 4)
-    rounded = round(value, places) + 0.0
+    rounded = round(min(value, MOST), places) + 0.0
     shown = Show(places=places).text(rounded, unit)
     return Number(
         f"dry-run.{part.part_id}.{what}", rounded, unit, shown, f"dry run: {label}", METHOD, (), str(GEOMETRY)

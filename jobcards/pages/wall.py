@@ -46,6 +46,7 @@ def wall_page(card: Card, site_url: str = "") -> str:
         class_=f"wall wall-{layout.name}",
         data_card=card.slug,
         data_fingerprint=card.fingerprint,
+        data_marks=qr.marks(card),
     )
     return QUIET + html.page(
         [heading(1, writer.authored(card.title)), marks_line(card, site_url, "wall/index.html"), sheet]
