@@ -36,6 +36,7 @@ CHECKS = [
     # 3, 4, 5: half of 1.0 and of 0.6 leave 0.4.
     Check("drilling.cross_hole_fall", {"shaft": 1.0, "hole": 0.6}, 0.1, 1e-09, GEOMETRY),
     Check("drilling.cross_hole_fall", {"shaft": 1.0, "hole": 1.0}, 0.5, 1e-09, GEOMETRY),
+    Check("drilling.entry_slope", {"shaft": 2.0, "offset": 0.5}, 30.0, 1e-09, GEOMETRY),
     Check("drilling.entry_slope", {"shaft": 1.0, "offset": 0.25}, 30.0, 1e-09, GEOMETRY),
 ]
 
