@@ -3,11 +3,13 @@
 from jobcards.definition.job import Part
 from jobcards.planning.card import BlankPlan, CutListRow, PartPlan, ShapePlan
 from jobcards.planning.number import Number
-from jobcards.planning.squaring import outside_numbers
+from jobcards.planning.shapes import AXES, BLOCK
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
 from jobcards.trade import milling, stackups, stock
 from jobcards.trade.materials import material
+
+ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's
 
 
 def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankPlan:
@@ -65,6 +67,29 @@ def round_outside(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, N
         high=sizes["diameter"],
     )
     return {"right end": work.rule("facing"), "whole x": whole, "side": side}
+
+
+def outside_numbers(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
+    """How far the blank stands out beyond the finished part on each side; the part lies in the middle."""
+    out: dict[str, Number] = {}
+    for axis, name in enumerate(BLOCK):
+        stock, finished = sizes[ACROSS[name]], shape.sizes[name]
+        low = {0: "left end", 1: "bottom", 2: "back"}[axis]
+        out[low] = work.of(f"{part_id}-blank").length(
+            f"outside-{AXES[axis]}",
+            stackups.half_tolerance,
+            f"blank outside the part at each side, along its {name}",
+            low=finished,
+            high=stock,
+        )
+        out[f"whole {AXES[axis]}"] = work.of(f"{part_id}-blank").length(
+            f"whole-{AXES[axis]}",
+            milling.left_to_take,
+            f"blank over the part in all, along its {name}",
+            full=stock,
+            taken=finished,
+        )
+    return out
 
 
 def weigh(work: Work, number_id: str, part: Part, volume: Number) -> Number:

@@ -3,7 +3,7 @@
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe import Turning, common, texts
+from jobcards.planning.lathe.common import Turning, common, texts
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job, slug

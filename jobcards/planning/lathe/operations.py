@@ -3,8 +3,8 @@
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe import Turning, common, texts
-from jobcards.planning.turned_diameters import parting_place, plan_diameter
+from jobcards.planning.lathe.common import Turning, common, texts
+from jobcards.planning.lathe.diameters import parting_place, plan_diameter
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import cutting

@@ -3,18 +3,18 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
-from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, ShapePlan
-from jobcards.planning.holding import Needs, plan_vise
+from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, SetUpPlan, ShapePlan
+from jobcards.planning.mill.vise import Needs, plan_vise
+from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie, lie
+from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes import AXES, BLOCK
+from jobcards.planning.stock import ACROSS
 from jobcards.planning.words import Line, Words, line
 from jobcards.planning.work import Work, slug
-from jobcards.planning.zero import OPPOSITE
-from jobcards.trade import cutting, milling, setups, stackups
+from jobcards.trade import cutting, milling, setups
 from jobcards.trade.setups import FACES
-
-ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's, by axis
 
 
 def plan_squaring(
@@ -202,24 +202,7 @@ def reason(face: str, end: bool, done: list[str]) -> str:
     return "The first face lies against the fixed jaw, so this one comes square to it."
 
 
-def outside_numbers(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
-    """How far the blank stands out beyond the finished part on each side; the part lies in the middle."""
-    out: dict[str, Number] = {}
-    for axis, name in enumerate(BLOCK):
-        stock, finished = sizes[ACROSS[name]], shape.sizes[name]
-        low = {0: "left end", 1: "bottom", 2: "back"}[axis]
-        out[low] = work.of(f"{part_id}-blank").length(
-            f"outside-{AXES[axis]}",
-            stackups.half_tolerance,
-            f"blank outside the part at each side, along its {name}",
-            low=finished,
-            high=stock,
-        )
-        out[f"whole {AXES[axis]}"] = work.of(f"{part_id}-blank").length(
-            f"whole-{AXES[axis]}",
-            milling.left_to_take,
-            f"blank over the part in all, along its {name}",
-            full=stock,
-            taken=finished,
-        )
-    return out
+def square_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan:
+    """The blank squared on all faces."""
+    cuts = plan_squaring(route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps)
+    return finished(route, set_up, set_up_id, "square", None, (), cuts)

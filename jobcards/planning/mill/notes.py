@@ -3,11 +3,11 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import Cut
+from jobcards.planning.mill.zero import Zeros, flipped_axes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop
-from jobcards.planning.zero import Zeros, flipped_axes
 from jobcards.trade import locating, setups, stackups
 
 

@@ -3,7 +3,7 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import HoldPlan, ShapePlan
-from jobcards.planning.holding import of_kind, stop_sizes, vise_sizes
+from jobcards.planning.mill.vise import of_kind, stop_sizes, vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line

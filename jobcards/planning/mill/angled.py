@@ -1,11 +1,10 @@
 """Cuts at an angle: serrations with a tilted head, and a slope on tilted work."""
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import Operation, Part
 from jobcards.planning import rates
-from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.milling import hand_turns
+from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
@@ -13,20 +12,10 @@ from jobcards.planning.work import Work, from_job
 from jobcards.trade import angles, cutting, grooves, setups
 
 
-def plan_grooves(
-    work: Work,
-    cut_id: str,
-    part: Part,
-    operation: Operation,
-    feature: FeaturePlan,
-    lying: Lie,
-    zeros: dict[str, Number],
-    mill: kit.Mill,
-    machine: str,
-) -> Cut:
+def plan_grooves(asked: MillCut) -> Cut | None:
     """A row of grooves, each place counted from the first so that no error builds up."""
-    cutter = work.shop.cutters[operation.cutter]
-    tool = rates.plan_cutter(work, operation.cutter, cutter)
+    work, cut_id, operation, feature, tool = asked.work, asked.id, asked.operation, asked.feature, asked.tool
+    lying, mill = asked.lying, asked.mill
     tilt = feature.sizes["tilt"]
     limit = work.shop_angle("shop-head-tilts", mill.head_tilts, "how far the head tilts")
     if tilt.value > limit.value + 1e-9:
@@ -35,18 +24,17 @@ def plan_grooves(
             f"the head tilts {limit.shown}° and the grooves need {tilt.shown}°",
             "use a V-cutter, or tilt the work",
         )
-    if cutter.kind != "end mill":
+    if asked.cutter.kind != "end mill":
         work.problem(operation.place("cutter"), "serrations are cut with the corner of an end mill", "take an end mill")
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout")
     places = [groove_place(work, cut_id, feature, index) for index in range(int(feature.sizes["count"].value))]
     positions = tuple(
-        groove_reading(work, cut_id, index, place, lying, zeros, step.value, mill) for index, place in enumerate(places)
+        groove_reading(work, cut_id, index, place, lying, asked.zeros.places, step.value, mill)
+        for index, place in enumerate(places)
     )
-    speeds = rates.spindle_speed(
-        work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], mill.spindle_steps, machine
-    )
-    feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    passes = rates.plan_depths(work, cut_id, part.material, feature.sizes["depth"], "face milling", None)
+    speeds = asked.speed("milling", tool.sizes["diameter"])
+    feeds = asked.feed(speeds["speed"])
+    passes = rates.plan_depths(work, cut_id, asked.material, feature.sizes["depth"], "face milling", None)
     run = work.of(cut_id).length(
         "travel",
         setups.travel_for_cut,
@@ -70,9 +58,9 @@ def plan_grooves(
         sizes,
         {**speeds, **feeds, **passes, "travel": run, "time": time},
         tuple(groove_words(sizes, passes)),
-        authored(operation.why, work.sizes),
-        authored(operation.check, work.sizes),
-        authored(operation.caution, work.sizes),
+        asked.text("why"),
+        asked.text("check"),
+        asked.text("caution"),
     )
 
 
@@ -155,19 +143,10 @@ def tilt_notes(work: Work, set_up_id: str, tilt: Number) -> tuple[list[Line], li
     return before, after
 
 
-def plan_slope(
-    work: Work,
-    cut_id: str,
-    part: Part,
-    operation: Operation,
-    feature: FeaturePlan,
-    lying: Lie,
-    mill: kit.Mill,
-    machine: str,
-) -> Cut:
+def plan_slope(asked: MillCut) -> Cut | None:
     """A slope cut level on tilted work: touch the highest corner, then raise by what the slope's length asks for."""
-    cutter = work.shop.cutters[operation.cutter]
-    tool = rates.plan_cutter(work, operation.cutter, cutter)
+    work, cut_id, feature, tool = asked.work, asked.id, asked.feature, asked.tool
+    lying, mill = asked.lying, asked.mill
     start, angle = feature.sizes["start"], feature.sizes["angle"]
     depth = work.of(cut_id).length(
         "depth",
@@ -177,11 +156,9 @@ def plan_slope(
         angle=angle,
         show=Show(step=work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value),
     )
-    speeds = rates.spindle_speed(
-        work, cut_id, part.material, cutter, "milling", tool.sizes["diameter"], mill.spindle_steps, machine
-    )
-    feeds = rates.milling_feed(work, cut_id, part.material, tool, speeds["speed"])
-    passes = rates.plan_depths(work, cut_id, part.material, depth, "face milling", None)
+    speeds = asked.speed("milling", tool.sizes["diameter"])
+    feeds = asked.feed(speeds["speed"])
+    passes = rates.plan_depths(work, cut_id, asked.material, depth, "face milling", None)
     run = work.of(cut_id).length(
         "travel",
         setups.travel_for_cut,
@@ -215,7 +192,10 @@ def plan_slope(
         {"depth": depth, "length": start, "angle": angle},
         {**speeds, **feeds, **passes, "travel": run, "time": time},
         tuple(words),
-        authored(operation.why, work.sizes),
-        authored(operation.check, work.sizes),
-        authored(operation.caution, work.sizes),
+        asked.text("why"),
+        asked.text("check"),
+        asked.text("caution"),
     )
+
+
+CUTS: dict[str, MillCutter] = {"serrations": plan_grooves, "bevel": plan_slope}

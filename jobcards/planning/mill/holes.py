@@ -3,8 +3,8 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, Part
 from jobcards.planning import rates
-from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
+from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
@@ -34,33 +34,28 @@ TITLES = {
 }
 
 
-def plan_hole_cut(
-    work: Work,
-    cut_id: str,
-    part: Part,
-    operation: Operation,
-    feature: FeaturePlan,
-    lying: Lie,
-    zeros: dict[str, Number],
-    mill: kit.Mill,
-    machine: str,
-    before: Number | None,
-) -> Cut:
-    """One operation on a hole. `before` is the diameter an earlier cut has opened it to."""
-    cutter = work.shop.cutters[operation.cutter]
-    tool = rates.plan_cutter(work, operation.cutter, cutter)
-    kind = KIND_BY_CUTTER[cutter.kind]
+def plan_hole_cut(asked: MillCut) -> Cut | None:
+    """One operation on a hole."""
+    work, cut_id, operation, feature, tool = asked.work, asked.id, asked.operation, asked.feature, asked.tool
+    missing = [axis for axis in ("x", "y") if axis not in asked.zeros.places]
+    if missing:
+        where = " and ".join(missing)
+        work.problem(asked.set_up.mark, f"no zero is found along {where} of the table", "add a touch to `zero:` for it")
+        return None
+    if asked.cutter.kind not in KIND_BY_CUTTER:
+        instead = f"take a {', '.join(KIND_BY_CUTTER)}"
+        work.problem(operation.place("cutter"), f"“{operation.cutter}” does not make a hole", instead)
+        return None
+    kind = KIND_BY_CUTTER[asked.cutter.kind]
     diameter = feature.sizes["diameter"] if kind == "bore" else tool.sizes["diameter"]
-    check_diameter(work, operation, feature, cutter, diameter, kind)
+    check_diameter(work, operation, feature, asked.cutter, diameter, kind)
     depth, through = cut_depth(work, cut_id, feature, tool, kind)
     check_reach(work, operation, tool, depth)
-    speeds = rates.spindle_speed(
-        work, cut_id, part.material, cutter, SPEED_BY_KIND[kind], diameter, mill.spindle_steps, machine
-    )
+    speeds = asked.speed(SPEED_BY_KIND[kind], diameter)
     feeds = rates.drilling_feed(
-        work, cut_id, part.material, diameter, speeds["speed"], plunged=kind != "drill" and kind != "spot"
+        work, cut_id, asked.material, diameter, speeds["speed"], plunged=kind not in ("drill", "spot")
     )
-    positions = tuple(place_readings(work, cut_id, feature, lying, zeros, mill))
+    positions = tuple(place_readings(work, cut_id, feature, asked.lying, asked.zeros.places, asked.mill))
     count = work.ledger.given(
         f"{cut_id}.count",
         float(len(positions)),
@@ -74,7 +69,7 @@ def plan_hole_cut(
     sizes = {"diameter": diameter, "depth": depth}
     rounds = count
     if kind == "bore":
-        bored = bore_passes(work, cut_id, part, diameter, before)
+        bored = bore_passes(work, cut_id, asked.route.part, diameter, asked.route.opened.get(feature.name))
         sizes.update({f"pass {index}": number for index, number in enumerate(bored, start=1)})
         rounds = work.ledger.given(
             f"{cut_id}.rounds", float(len(bored)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
@@ -86,6 +81,8 @@ def plan_hole_cut(
     elif kind != "spot":
         steps.append(line("Stop {depth} below the face.", depth=depth))
     time = rates.feed_time(work, cut_id, depth, feeds["feed"], rounds)
+    if kind != "spot":
+        asked.route.opened[feature.name] = diameter
     return Cut(
         cut_id,
         kind,
@@ -96,9 +93,9 @@ def plan_hole_cut(
         sizes,
         {**speeds, **feeds, "time": time},
         tuple(steps),
-        authored(operation.why, work.sizes),
-        authored(operation.check, work.sizes),
-        authored(operation.caution, work.sizes),
+        asked.text("why"),
+        asked.text("check"),
+        asked.text("caution"),
         rough=operation.rough,
         through=through,
     )
@@ -288,3 +285,6 @@ def bore_words(bored: list[Number], feature: FeaturePlan) -> list[Line]:
             )
         )
     return said
+
+
+CUTS: dict[str, MillCutter] = dict.fromkeys(("hole", "partial bore", "counterbore"), plan_hole_cut)

@@ -1,0 +1,45 @@
+"""Work at the bench, by hand."""
+
+from jobcards.definition.job import SetUp
+from jobcards.planning.authored import authored
+from jobcards.planning.card import Cut, SetUpPlan
+from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.route import Route, finished
+from jobcards.planning.words import line
+from jobcards.planning.work import from_job, slug
+
+
+def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
+    """Work at the bench, by hand."""
+    work = route.work
+    cuts = []
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        if feature is None or not operation.cut:
+            work.problem(
+                operation.mark, "an operation at the bench names a feature", "write `cut:` with a feature of the part"
+            )
+            continue
+        cut_id = f"{set_up_id}-{slug(operation.cut)}"
+        hand = work.rule("hand time")
+        time = time_of(work, cut_id, hand.value, (hand,), "hand time")
+        steps = (line("About {size} wide, all round.", size=feature.sizes["size"]),) if "size" in feature.sizes else ()
+        tool = plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
+        sizes = work.sizes
+        cuts.append(
+            Cut(
+                cut_id,
+                "hand",
+                feature.name,
+                line("Break {feature}", feature=from_job(feature.name)),
+                tool,
+                (),
+                dict(feature.sizes),
+                {"time": time},
+                steps,
+                authored(operation.why, sizes),
+                authored(operation.check, sizes),
+                authored(operation.caution, sizes),
+            )
+        )
+    return finished(route, set_up, set_up_id, "bench", None, (), tuple(cuts))

@@ -1,0 +1,156 @@
+"""One holding at the mill: how it is held, where zero is, and its operations by the shape they cut."""
+
+from jobcards.definition import shop as kit
+from jobcards.definition.job import Operation, SetUp
+from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
+from jobcards.planning.mill import angled, holes
+from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
+from jobcards.planning.mill.sine_bar import plan_sine_hold
+from jobcards.planning.mill.vise import Needs, plan_vise
+from jobcards.planning.mill.zero import Zeros, keep_zero, plan_zero, surface_touch
+from jobcards.planning.number import Number
+from jobcards.planning.orientation import Lie, lie
+from jobcards.planning.rates import plan_cutter
+from jobcards.planning.route import Route, finished
+from jobcards.planning.words import Line
+from jobcards.planning.work import slug
+from jobcards.trade import drilling
+from jobcards.trade import milling as sums
+
+
+def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan | None:
+    """One holding at the mill."""
+    work, hold = route.work, set_up.hold
+    if hold is None or route.shape.kind != "block":
+        work.problem(
+            set_up.mark, "a set-up at the mill holds a block", "write `hold:` with up, against fixed jaw and in"
+        )
+        return None
+    lying = lie(hold.up, hold.against_fixed_jaw, route.shape)
+    step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
+    if set_up.keep_zero and route.zeros is not None:
+        zeros = keep_zero(work, set_up_id, set_up, lying, route.zeros)
+    else:
+        zeros = plan_zero(work, set_up_id, set_up, lying, step)
+    sloped = [f for o in set_up.operations if (f := route.feature(o)) is not None and f.shape == "bevel"]
+    held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped)
+    if held is None:
+        return None
+    cuts = tuple(
+        c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
+    )
+    before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
+    touch = surface_touch(
+        work, set_up_id, "corner" if sloped else "surface", hold.high_end if sloped else hold.up, step
+    )
+    touches = zeros.touches + ((touch,) if touch else ())
+    notes: list[Line] = []
+    after: list[Line] = []
+    for cut in cuts:
+        if cut.kind == "grooves":
+            first, back = angled.tilt_notes(work, set_up_id, cut.sizes["tilt"])
+            notes, after = notes + first, after + back
+    if set_up.keep_zero and before is not None:
+        notes += flip_notes(work, set_up_id, set_up, lying, before)
+    notes += travel_notes(work, set_up_id, set_up, cuts, lying, mill)
+    notes += backlash_notes(work, set_up_id, cuts, mill)
+    return finished(route, set_up, set_up_id, "mill", held, touches, cuts, notes, after)
+
+
+def hold_at_mill(
+    route: Route, set_up: SetUp, set_up_id: str, lying: Lie, zeros: Zeros, sloped: list[FeaturePlan]
+) -> HoldPlan | None:
+    """In the vise on parallels, or tilted on a sine bar for a slope."""
+    work, hold = route.work, set_up.hold
+    assert hold is not None
+    if not isinstance(work.shop.holding.get(hold.holder), kit.Vise):
+        work.problem(
+            hold.place("holder"), f"“{hold.holder}” does not hold work at the mill", "write the name of a vise"
+        )
+        return None
+    if sloped:
+        return plan_sine_hold(work, set_up_id, set_up, lying, route.shape, sloped[0].sizes["angle"])
+    needs = vise_needs(route, set_up, set_up_id, zeros)
+    return plan_vise(
+        work,
+        set_up_id,
+        set_up,
+        hold.up,
+        hold.against_fixed_jaw,
+        hold.against_stop,
+        lying,
+        lying.along("z"),
+        lying.along("y"),
+        needs,
+    )
+
+
+def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Needs:
+    """Room above the jaws for the tip and for cuts across them; room below for what comes through."""
+    work = route.work
+    clear = work.rule("clearance")
+    above: list[Number] = [clear]
+    below: list[Number] = []
+    if any(t.axis == "y" and t.kind in ("edge", "middle", "between") for t in zeros.touches):
+        above.append(work.rule("tip engagement"))
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        if feature is None:
+            continue
+        if feature.shape == "serrations":
+            above.append(
+                work.of(set_up_id).length(
+                    "above", sums.support_height, "work wanted above the jaws", base=feature.sizes["depth"], rise=clear
+                )
+            )
+        if feature.through:
+            below.append(room_below(route, set_up_id, operation, clear))
+    keep = route.parallels if set_up.keep_zero else None
+    return Needs(max(above, key=lambda n: n.value), max(below, key=lambda n: n.value, default=None), keep)
+
+
+def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number) -> Number:
+    """What a cutter that comes through wants below the work."""
+    work, cutter = route.work, route.work.shop.cutters[operation.cutter]
+    beyond = work.rule("breakthrough")
+    tool = plan_cutter(work, operation.cutter, cutter)
+    below_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
+    if cutter.kind == "drill" and "point" in tool.sizes:
+        beyond = work.of(below_id).length(
+            "tip",
+            drilling.tip_depth,
+            "how far the drill's tip goes on below the work",
+            diameter=tool.sizes["diameter"],
+            point_angle=tool.sizes["point"],
+            full_depth=beyond,
+        )
+    return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=beyond, rise=clear)
+
+
+CUTS: dict[str, MillCutter] = {**holes.CUTS, **angled.CUTS}
+
+
+def mill_cut(
+    route: Route, set_up: SetUp, set_up_id: str, operation: Operation, lying: Lie, zeros: Zeros, mill: kit.Mill
+) -> Cut | None:
+    """One operation at the mill, by the shape it cuts."""
+    work, feature = route.work, route.feature(operation)
+    if feature is None:
+        work.problem(
+            operation.mark, "at the mill an operation cuts a feature", "write `cut:` with a feature of the part"
+        )
+        return None
+    assert set_up.hold is not None
+    if feature.shape not in CUTS:
+        work.problem(operation.place("cut"), f"“{feature.name}” is not cut at the mill", "do it at the bench")
+        return None
+    if feature.enters != set_up.hold.up:
+        work.problem(
+            operation.place("cut"),
+            f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
+            f"hold the part with its {feature.enters} up",
+        )
+        return None
+    cut_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
+    return CUTS[feature.shape](MillCut(route, set_up, cut_id, operation, feature, lying, zeros, mill))

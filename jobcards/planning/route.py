@@ -1,0 +1,101 @@
+"""A part on its way through its set-ups, and what every set-up ends with: number, texts and time."""
+
+from dataclasses import dataclass, field
+
+from jobcards.definition.job import Operation, Part, SetUp
+from jobcards.definition.problem import advise
+from jobcards.planning.authored import authored
+from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpPlan, ShapePlan, Touch
+from jobcards.planning.mill.zero import Zeros
+from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.rates import time_of
+from jobcards.planning.words import Line
+from jobcards.planning.work import Work, from_job, from_shop
+
+
+@dataclass
+class Route:
+    """A part on its way through the set-ups: what is cut so far, and the zero of the set-up before."""
+
+    work: Work
+    part_id: str
+    part: Part
+    shape: ShapePlan
+    blank: BlankPlan
+    count: int
+    zeros: Zeros | None = None
+    parallels: Number | None = None  # height of the pair in the set-up before
+    opened: dict[str, Number] = field(default_factory=dict)  # a hole's diameter after the last cut on it
+
+    def feature(self, operation: Operation) -> FeaturePlan | None:
+        """The feature an operation cuts."""
+        return next((f for f in self.shape.features if f.name == operation.cut), None)
+
+
+def finished(
+    route: Route,
+    set_up: SetUp,
+    set_up_id: str,
+    kind: str,
+    hold: HoldPlan | None,
+    zero: tuple[Touch, ...],
+    cuts: tuple[Cut, ...],
+    notes: list[Line] | None = None,
+    after: list[Line] | None = None,
+    sizes: dict[str, Number] | None = None,
+) -> SetUpPlan:
+    """The set-up with its number, texts and time."""
+    work = route.work
+    number = work.ledger.given(
+        f"{set_up_id}.number", float(route.count), "1", "set-up", "counted", formula="counted", show=WHOLE
+    )
+    times = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
+    setting = work.rule("set-up time")
+    total = time_of(
+        work,
+        set_up_id,
+        setting.value + sum(t.value for t in times),
+        (setting, *times),
+        "set-up time + time of each operation",
+    )
+    said = list(after or [])
+    if set_up.after:
+        said.insert(0, authored(set_up.after, work.sizes))
+    return SetUpPlan(
+        set_up_id,
+        number,
+        kind,
+        route.part_id,
+        from_job(set_up.title),
+        from_shop(set_up.machine),
+        authored(set_up.why, work.sizes),
+        hold,
+        zero,
+        cuts,
+        tuple(said),
+        authored(set_up.stopping_point, work.sizes),
+        tuple(notes or ()),
+        sizes or {},
+        total,
+    )
+
+
+def known_things(work: Work, set_up: SetUp) -> bool:
+    """Every cutter and holder named is in the shop; what is not is a problem with the nearest name."""
+    before = len(work.problems)
+    named = [(operation.place("cutter"), operation.cutter) for operation in set_up.operations]
+    if set_up.square_up is not None:
+        named.append((set_up.square_up.place("cutter"), set_up.square_up.cutter))
+    for mark, name in named:
+        if name not in work.shop.cutters:
+            work.problem(mark, f"the shop has no cutter called “{name}”", advise(name, work.shop.cutters))
+    if set_up.hold is not None:
+        for field_name in ("holder", "on"):
+            name = getattr(set_up.hold, field_name)
+            if name and name not in work.shop.holding:
+                work.problem(
+                    set_up.hold.place(field_name),
+                    f"the shop has nothing called “{name}” to hold work",
+                    advise(name, work.shop.holding),
+                )
+    return len(work.problems) == before
