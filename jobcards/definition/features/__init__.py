@@ -1,0 +1,27 @@
+"""The shapes a part may have, a family a file. x runs from the left end, y from the bottom, z from the back."""
+
+from jobcards.definition.features import angled, by_hand, holes, turned
+from jobcards.definition.features.angled import Bevel, Serrations
+from jobcards.definition.features.base import ENDS, FACES, Feature, Position, Shapes
+from jobcards.definition.features.by_hand import BrokenCorners
+from jobcards.definition.features.holes import Hole
+from jobcards.definition.features.turned import TurnedChamfer, TurnedDiameter
+from jobcards.definition.kinds import OneOf
+
+SHAPES: Shapes = (*holes.SHAPES, *angled.SHAPES, *turned.SHAPES, *by_hand.SHAPES)
+FEATURE = OneOf("shape", SHAPES)
+
+__all__ = [
+    "ENDS",
+    "FACES",
+    "FEATURE",
+    "SHAPES",
+    "Bevel",
+    "BrokenCorners",
+    "Feature",
+    "Hole",
+    "Position",
+    "Serrations",
+    "TurnedChamfer",
+    "TurnedDiameter",
+]

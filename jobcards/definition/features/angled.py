@@ -1,0 +1,35 @@
+"""Serrations and slopes."""
+
+from dataclasses import dataclass
+
+from jobcards.definition.expression import Expression
+from jobcards.definition.features.base import ENDS, FACES, Feature, Shapes
+from jobcards.definition.kinds import Angle, Choice, Length, key
+
+
+@dataclass(kw_only=True)
+class Serrations(Feature):
+    """A row of V-grooves across a face, cut with the corner of a square end mill."""
+
+    enters: str = key(Choice(FACES), "the face they are cut into", "top", yaml="from")
+    pitch: Expression = key(Length(positive=True), "from groove to groove", "3/16")
+    tilt: Expression = key(Angle(positive=True, below=90.0), "one side of the groove, from the upright", "45°")
+    flat: Expression = key(Length(), "the flat left on top between two grooves", "0.020")
+    first: Expression = key(Length(), "the first groove's bottom, from the left end", "3/8")
+    last: Expression = key(Length(), "no groove beyond this, from the left end", "length - 3/8")
+
+
+@dataclass(kw_only=True)
+class Bevel(Feature):
+    """A slope that starts somewhere on a face and falls toward an end."""
+
+    enters: str = key(Choice(FACES), "the face it falls away from", "bottom", yaml="from")
+    toward: str = key(Choice(ENDS), "the end it falls toward", "left end")
+    start: Expression = key(Length(), "where it starts, measured from that end", "1-5/8")
+    angle: Expression = key(Angle(positive=True, below=90.0), "between the face and the slope", "3°")
+
+
+SHAPES: Shapes = (
+    ("serrations", Serrations),
+    ("bevel", Bevel),
+)
