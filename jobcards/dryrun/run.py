@@ -126,9 +126,7 @@ class Maker:
             at_mill = milling.AtMill(on_machine, self.origins, self.read, top_of(fixtures, self.work, placement))
             self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
 
-    def clamp(
-        self, set_up: SetUpPlan, hold: HoldPlan, cut: Cut | None = None
-    ) -> tuple[Placement, dict[str, Solid]]:
+    def clamp(self, set_up: SetUpPlan, hold: HoldPlan, cut: Cut | None = None) -> tuple[Placement, dict[str, Solid]]:
         """The work in the vise as the hold says, and what is round it. An end to be cut stands out beside it."""
         if hold.kind not in VISES:
             raise CannotFollow(f"{set_up.id}: work in “{hold.kind}” cannot be dry-run at the mill")

@@ -14,7 +14,7 @@ from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, on_spindle
 from jobcards.dryrun.reading import Reader, true_tip
 from jobcards.dryrun.solids import Solid, corners, cylinder, extent, ring
-from jobcards.dryrun.target import chamfer
+from jobcards.dryrun.target.turned import chamfer
 from jobcards.planning.card import Card, Cut, HoldPlan, Touch
 
 SEATED = 0.02  # a shoulder is what stands out by more than a fiftieth of the diameter held
@@ -138,4 +138,3 @@ def strokes_of(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     if cut.kind not in STROKES:
         raise CannotFollow(f"a cut of the kind “{cut.kind}” is not one for the lathe")
     return STROKES[cut.kind](cut, lathe)
-

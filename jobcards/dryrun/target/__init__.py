@@ -1,0 +1,42 @@
+"""The finished part as the drawing describes it: a block or a bar, less the solids of its features.
+
+Sizes are the drawing's own, at the middle of their limits and not rounded. Two things are as made, since the drawing
+leaves them open: a hole that a cutter of fixed size finishes has that cutter's diameter, as long as it lies within the
+hole's limits; a blind drilled hole ends in the drill's point.
+"""
+
+from collections.abc import Iterator
+
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.solids import Solid, box, together
+from jobcards.dryrun.target import angled, holes
+from jobcards.dryrun.target.place import Block, Remover
+from jobcards.dryrun.target.turned import turned_part
+from jobcards.planning.card import Cut, FeaturePlan, PartPlan, ShapePlan
+
+BLOCK = ("length", "height", "thickness")
+REMOVERS: dict[str, Remover] = {**holes.REMOVERS, **angled.REMOVERS}
+
+
+def drawn_part(part: PartPlan) -> Solid:
+    """The solid of the drawing."""
+    shape = part.shape
+    cuts = {cut.feature: cut for set_up in part.set_ups for cut in set_up.cuts if cut.feature and not cut.rough}
+    if shape.kind == "turned":
+        return turned_part(shape)
+    size = block_size(shape)
+    features = [solid for f in shape.features if f.dry_run for solid in feature_solids(f, size, cuts.get(f.name))]
+    return box((0.0, 0.0, 0.0), size) - together(features)
+
+
+def block_size(shape: ShapePlan) -> tuple[float, float, float]:
+    """Length, height and thickness of the block."""
+    length, height, thickness = (shape.sizes[name].value for name in BLOCK)
+    return length, height, thickness
+
+
+def feature_solids(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
+    """What a feature takes out of the block. Raises CannotFollow for a shape that is not known here."""
+    if feature.shape not in REMOVERS:
+        raise CannotFollow(f"the dry run does not know the shape “{feature.shape}” of {feature.name}")
+    yield from REMOVERS[feature.shape](feature, size, cut)

@@ -1,0 +1,45 @@
+"""A bar with its turned shapes."""
+
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.solids import Solid, cone, corners, cylinder, laid, ring
+from jobcards.dryrun.target.place import BEYOND, TOUCHES
+from jobcards.planning.card import ShapePlan
+
+
+def turned_part(shape: ShapePlan) -> Solid:
+    """A bar with its turned diameters and chamfers; its axis is y = z = 0."""
+    length, diameter = shape.sizes["length"].value, shape.sizes["diameter"].value
+    solid = cylinder(diameter, 0.0, length)
+    for feature in shape.features:
+        if not feature.dry_run:
+            continue
+        sizes = {name: number.value for name, number in feature.sizes.items()}
+        if feature.shape == "turned diameter":
+            # At an end of the part the ring stands out beyond it, so that no face of it lies on the end.
+            low = sizes["from"] - (BEYOND * diameter if sizes["from"] <= TOUCHES else 0.0)
+            high = sizes["to"] + (BEYOND * diameter if sizes["to"] >= length - TOUCHES else 0.0)
+            solid -= ring(sizes["diameter"], 2 * diameter, low, high)
+        elif feature.shape != "turned chamfer":
+            raise CannotFollow(f"the dry run does not know the shape “{feature.shape}” of {feature.name}")
+    for feature in shape.features:
+        if feature.dry_run and feature.shape == "turned chamfer":
+            solid -= chamfer(solid, feature.sizes["size"].value, 1 if feature.enters == "right end" else -1, diameter)
+    return laid(solid, "x")
+
+
+def chamfer(solid: Solid, size: float, way: int, largest: float) -> Solid:
+    """What a 45° chamfer takes off the corner at the plus (way 1) or minus end of a solid round z."""
+    _, _, low, _, _, high = solid.bounding_box()
+    end = high if way > 0 else low
+    radius = end_radius(solid, end)
+    over = min(size, (radius - size) / 2)  # beyond the end, so that no face of the solid lies on the work's end
+    kept = (end - way * size, 2 * radius), (end + way * over, 2 * (radius - size - over))
+    (low_z, low_d), (high_z, high_d) = kept if way > 0 else kept[::-1]
+    return cylinder(4 * largest, low_z, high_z) - cone(low_z, low_d, high_z, high_d)
+
+
+def end_radius(solid: Solid, end: float) -> float:
+    """The radius of a solid round z at one of its ends."""
+    points = corners(solid)
+    at_end = points[abs(points[:, 2] - end) < 1e-9]
+    return float((at_end[:, :2] ** 2).sum(axis=1).max() ** 0.5)
