@@ -34,7 +34,7 @@ class Alike:
 
 
 def front_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
-    """The front view with its dimensions: lengths, the height, and what enters the front or back, top or bottom in profile."""
+    """The front view: length, height, what enters the front or back, and slopes and grooves in profile."""
     view = view_of(mesh, FRONT, scale)
     length, height = (shape.sizes[name] for name in ("length", "height"))
     for axis, number in (("x", length), ("y", height)):
@@ -109,7 +109,9 @@ def position(
     """One distance of a centre from its datum; the extension line goes on from the end of the centre line."""
     start, end = np.array(view.at(**{axis: 0.0})), np.array(view.at(**centre))
     line = 1 if side in {"above", "below"} else 0
-    start[line] = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[side]
+    start[line] = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[
+        side
+    ]
     outward = 1.0 if side in {"above", "right"} else -1.0
     past = outward * (end[line] + outward * (radius + OVER))
     end[line] = outward * min(past, max(outward * start[line] + OVER, outward * (end[line] + outward * OVER)))
@@ -135,14 +137,16 @@ def alike_of(shape: ShapePlan, faces: Iterable[str]) -> list[Alike]:
     found: dict[tuple[object, ...], list[FeaturePlan]] = defaultdict(list)
     for feature in shape.features:
         if feature.shape in ROUND and feature.enters in faces:
-            places = tuple(tuple(sorted((axis, round(n.value, 9)) for axis, n in place.items())) for place in feature.places)
+            places = tuple(
+                tuple(sorted((axis, round(n.value, 9)) for axis, n in place.items())) for place in feature.places
+            )
             shown = tuple(feature.sizes[name].shown for name in ("diameter", "depth"))
             found[(feature.shape, feature.through, shown, places)].append(feature)
     return [Alike(tuple(features)) for features in found.values()]
 
 
 def label_holes(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, ...], within: Box) -> None:
-    """A leader with diameter and depth to each kind of round feature in its view; a hole and its counterbore share one."""
+    """A leader with diameter and depth to each kind of round feature; a hole and its counterbore share one."""
     rest = alike_of(shape, faces)
     while rest:
         group = [rest.pop(0)]
@@ -188,7 +192,9 @@ def label_outside(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeatureP
     if outside is None or axis is None:
         return
     edge = {**centre, axis: 0.0 if centre[axis] < 0 else shape.sizes[ALONG[axis]].value}
-    largest = max(f.sizes["diameter"].value for f in shape.features if f.shape in ROUND and f.places and same(f, feature))
+    largest = max(
+        f.sizes["diameter"].value for f in shape.features if f.shape in ROUND and f.places and same(f, feature)
+    )
     at_centre, at_edge = np.array(view.at(**centre)), np.array(view.at(**edge))
     out = (at_centre - at_edge) / np.linalg.norm(at_centre - at_edge)
     beside = np.array([-out[1], out[0]]) if out[0] else np.array([1.0, 0.0])
@@ -208,7 +214,9 @@ def label_outside(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeatureP
 
 def same(one: FeaturePlan, other: FeaturePlan) -> bool:
     """Whether two features stand at the same places."""
-    return [{a: n.value for a, n in p.items()} for p in one.places] == [{a: n.value for a, n in p.items()} for p in other.places]
+    return [{a: n.value for a, n in p.items()} for p in one.places] == [
+        {a: n.value for a, n in p.items()} for p in other.places
+    ]
 
 
 def label_bevels(sheet: Sheet, view: Drawn, shape: ShapePlan, within: Box) -> None:

@@ -4,7 +4,21 @@ import numpy as np
 
 from jobcards.drawing.dimension import arrow, lay, linear
 from jobcards.drawing.leader import point_out
-from jobcards.drawing.paper import CENTRE, EM, THIN, VISIBLE, Box, Measured, Piece, Rows, Sheet, amount, arc, tolerance, words
+from jobcards.drawing.paper import (
+    CENTRE,
+    EM,
+    THIN,
+    VISIBLE,
+    Box,
+    Measured,
+    Piece,
+    Rows,
+    Sheet,
+    amount,
+    arc,
+    tolerance,
+    words,
+)
 from jobcards.drawing.views import Drawn, cropped
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
@@ -18,7 +32,11 @@ def mark_place(sheet: Sheet, view: Drawn, shape: ShapePlan, row: FeaturePlan) ->
     left, low = view.at(window.left, window.low)
     right, high = view.at(window.right, window.high)
     frame = Box(left, low, right, high).grown(0.3 * EM)
-    sheet.draw([(frame.left, frame.low), (frame.right, frame.low), (frame.right, frame.high), (frame.left, frame.high)], THIN, closed=True)
+    sheet.draw(
+        [(frame.left, frame.low), (frame.right, frame.low), (frame.right, frame.high), (frame.left, frame.high)],
+        THIN,
+        closed=True,
+    )
     sheet.write((words(MARK),), frame.left + 0.2 * EM, frame.low - 0.2 * EM, across="left", up="top")
     return frame
 
@@ -79,7 +97,11 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     point_out(sheet, rows, (float(middle[0]), float(middle[1])), 0.0, zone, head=False)
     sheet.measured.append(Measured(tilt, abs(turn)))
     count = row.sizes["count"]
-    title = (*words(f"{MARK}, enlarged: ", small=True), Piece(count.shown, count.id, True), *words(" grooves, each as these", small=True))
+    title = (
+        *words(f"{MARK}, enlarged: ", small=True),
+        Piece(count.shown, count.id, True),
+        *words(" grooves, each as these", small=True),
+    )
     box = sheet.bounds()
     sheet.write((title,), body.left, box.low - 0.5 * EM, across="left", up="top")
     return sheet

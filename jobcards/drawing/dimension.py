@@ -8,8 +8,23 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import ArrayLike
 
-from jobcards.drawing.paper import EM, LINE, NO_LINE, THIN, Box, Measured, Piece, Rows, Sheet, amount, extent, stacked, tolerance
+from jobcards.drawing.paper import (
+    EM,
+    LINE,
+    NO_LINE,
+    THIN,
+    Box,
+    Measured,
+    Piece,
+    Rows,
+    Sheet,
+    amount,
+    extent,
+    stacked,
+    tolerance,
+)
 from jobcards.planning.number import Number
 
 ARROW = 0.8 * EM
@@ -38,7 +53,9 @@ class Dimension:
         return 0 if self.side in {"above", "below"} else 1
 
 
-def linear(number: Number, start: Point, end: Point, side: str, *, before: str = "", after: str = "", short: bool = False) -> Dimension:
+def linear(
+    number: Number, start: Point, end: Point, side: str, *, before: str = "", after: str = "", short: bool = False
+) -> Dimension:
     """A dimension with its number and tolerance: in one row where it runs across, stacked where it runs up."""
     shown, deviation = amount(number, before, after), () if short else tolerance(number)
     across = side in {"above", "below"}
@@ -85,7 +102,9 @@ def lay(
             for dimension, spot in level.placed:
                 draw(sheet, dimension, spot, edge + outward * distance, outward)
                 a, b = dimension.start, dimension.end
-                sheet.measured.append(Measured(dimension.number, abs(b[dimension.level_axis] - a[dimension.level_axis]) / scale, (a, b)))
+                sheet.measured.append(
+                    Measured(dimension.number, abs(b[dimension.level_axis] - a[dimension.level_axis]) / scale, (a, b))
+                )
             distance += half + BETWEEN
 
 
@@ -123,7 +142,10 @@ def spots(dimension: Dimension) -> list[Spot]:
         return [Spot((m - size / 2, m + size / 2), (low, high), True) for m in middles]
     if high - low >= size and high - low >= extent(dimension.rows)[0]:
         middle = (low + high) / 2
-        return [Spot((middle - size / 2, middle + size / 2), (low - TAIL, high + TAIL), False)] + beside(low, high, size)
+        return [
+            Spot((middle - size / 2, middle + size / 2), (low - TAIL, high + TAIL), False),
+            *beside(low, high, size),
+        ]
     return beside(low, high, size)
 
 
@@ -182,9 +204,10 @@ def spot_line(spot: Spot, low: float, high: float) -> tuple[float, float]:
     return (low - TAIL, spot.text[0]) if spot.text[0] >= high else (spot.text[1], high + TAIL)
 
 
-def arrow(sheet: Sheet, tip: Sequence[float], way: Sequence[float], colour: str = LINE, size: float = ARROW) -> None:
+def arrow(sheet: Sheet, tip: ArrayLike, way: ArrayLike, colour: str = LINE, size: float = ARROW) -> None:
     """A filled arrow head: its tip, and the direction from the tip back along its line."""
-    back = np.asarray(way, dtype=float) / np.linalg.norm(way) * size
+    along = np.asarray(way, dtype=float)
+    back = along / np.linalg.norm(along) * size
     side = np.array([-back[1], back[0]]) * 0.18
     point = np.asarray(tip, dtype=float)
     sheet.draw([point, point + back + side, point + back - side], NO_LINE, closed=True, fill=colour)

@@ -35,7 +35,7 @@ class View:
 
 def view_from(toward: ArrayLike, up: ArrayLike) -> View:
     """The view from a direction, with another direction as nearly upward as may be."""
-    eye = np.asarray(toward, dtype=float)
+    eye: Floats = np.asarray(toward, dtype=float)
     eye = eye / np.linalg.norm(eye)
     right = np.cross(np.asarray(up, dtype=float), eye)
     right = right / np.linalg.norm(right)
@@ -56,12 +56,14 @@ class Mesh:
         a, b, c = (self.corners[self.triangles[:, i]] for i in range(3))
         across = np.cross(b - a, c - a)
         length = np.linalg.norm(across, axis=1, keepdims=True)
-        return np.divide(across, length, out=np.zeros_like(across), where=length > 1e-14)
+        normals: Floats = np.divide(across, length, out=np.zeros_like(across), where=length > 1e-14)
+        return normals
 
     @cached_property
     def offsets(self) -> Floats:
         """How far each triangle's plane stands from the origin, along its normal."""
-        return np.einsum("ij,ij->i", self.normals, self.corners[self.triangles[:, 0]])
+        offsets: Floats = np.einsum("ij,ij->i", self.normals, self.corners[self.triangles[:, 0]])
+        return offsets
 
     @cached_property
     def middles(self) -> Floats:
@@ -90,12 +92,14 @@ class Mesh:
         eye = view.axes[2]
         facing = [np.where(abs(n @ eye) < 1e-7, 0, np.sign(n @ eye)) for n in (first, second)]
         away = (facing[0] != facing[1]) & (turn < 1 - 1e-9)
-        return edges[solid & (sharp | away)]
+        drawn: Whole = edges[solid & (sharp | away)]
+        return drawn
 
     def slight(self, turn: Floats) -> NDArray[np.bool_]:
         """Edges that turn little and yet are edges, as where a slope of a few degrees starts.
 
-        Two facets of a round face turn as little; but facets as wide as these would belong to a round larger than the part.
+        Two facets of a round face turn as little; but facets as wide as these would belong to a round larger than
+        the part.
         """
         edges, owners = self.pairs
         largest = float(np.ptp(self.corners, axis=0).max())
@@ -132,7 +136,11 @@ def mesh_of(corners: ArrayLike, triangles: ArrayLike) -> Mesh:
     rounded = np.round(points, 9) + 0.0
     unlike, number = np.unique(rounded, axis=0, return_inverse=True)
     renumbered = number.reshape(-1)[np.asarray(triangles, dtype=np.int64)]
-    whole = (renumbered[:, 0] != renumbered[:, 1]) & (renumbered[:, 1] != renumbered[:, 2]) & (renumbered[:, 2] != renumbered[:, 0])
+    whole = (
+        (renumbered[:, 0] != renumbered[:, 1])
+        & (renumbered[:, 1] != renumbered[:, 2])
+        & (renumbered[:, 2] != renumbered[:, 0])
+    )
     return Mesh(unlike, renumbered[whole])
 
 

@@ -1,4 +1,4 @@
-"""A sheet of paper in millimetres: what is drawn on it is kept as plain marks, so that it can be checked without a picture.
+"""A sheet of paper in millimetres. What is drawn is kept as plain marks, so that it can be checked without a picture.
 
 Everything on paper is measured in the height of the lettering (`EM`). x runs to the right, y up, both in millimetres.
 """
@@ -81,7 +81,9 @@ class Box:
 
     def within(self, other: "Box") -> bool:
         """Whether this one lies wholly inside the other."""
-        return other.left <= self.left and self.right <= other.right and other.low <= self.low and self.high <= other.high
+        return (
+            other.left <= self.left and self.right <= other.right and other.low <= self.low and self.high <= other.high
+        )
 
 
 @dataclass(frozen=True)
@@ -135,7 +137,9 @@ class Sheet:
         if kept:
             self.strokes.append(Stroke(kept, pen, closed, fill))
 
-    def write(self, rows: Rows, x: float, y: float, *, across: str = "middle", up: str = "middle", colour: str = LINE) -> Box:
+    def write(
+        self, rows: Rows, x: float, y: float, *, across: str = "middle", up: str = "middle", colour: str = LINE
+    ) -> Box:
         """Letter rows of text at a point; `across` and `up` say which part of the block stands there."""
         width, height = extent(rows)
         left = x - {"left": 0.0, "middle": width / 2, "right": width}[across]
@@ -160,10 +164,19 @@ class Sheet:
         by = np.array([x, y])
         self.strokes = [Stroke(tuple(loop + by for loop in s.loops), s.pen, s.closed, s.fill) for s in self.strokes]
         self.letters = [
-            Lettering(t.piece, t.x + x, t.y + y, t.size, Box(t.box.left + x, t.box.low + y, t.box.right + x, t.box.high + y), t.colour)
+            Lettering(
+                t.piece,
+                t.x + x,
+                t.y + y,
+                t.size,
+                Box(t.box.left + x, t.box.low + y, t.box.right + x, t.box.high + y),
+                t.colour,
+            )
             for t in self.letters
         ]
-        self.measured = [Measured(m.number, m.drawn, tuple((px + x, py + y) for px, py in m.ends)) for m in self.measured]
+        self.measured = [
+            Measured(m.number, m.drawn, tuple((px + x, py + y) for px, py in m.ends)) for m in self.measured
+        ]
 
     def bounds(self) -> Box:
         """The rectangle around everything drawn."""
@@ -184,7 +197,9 @@ class Sheet:
 def text_width(text: str, size: float) -> float:
     """How wide a text is in mm, in the lettering the page ships."""
     points = size / POINT
-    width, _, _ = text_to_path.get_text_width_height_descent(text, FontProperties(family=FONT, size=points), ismath=False)
+    width, _, _ = text_to_path.get_text_width_height_descent(
+        text, FontProperties(family=FONT, size=points), ismath=False
+    )
     return float(width) * POINT
 
 

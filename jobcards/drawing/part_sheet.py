@@ -55,7 +55,11 @@ def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
 
 def needs_end(shape: ShapePlan) -> bool:
     """An end view is drawn where something enters an end, or a recess shows its depth there."""
-    return any(f.enters in {"left end", "right end"} or f.shape in {"counterbore", "partial bore"} and f.enters in {"front", "back"} for f in shape.features)
+    return any(
+        f.enters in {"left end", "right end"}
+        or (f.shape in {"counterbore", "partial bore"} and f.enters in {"front", "back"})
+        for f in shape.features
+    )
 
 
 def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
@@ -96,7 +100,9 @@ def view_sheet(view: Drawn, room: dict[str, float] | None = None) -> Sheet:
     """One view with its dimensions, on a sheet of its own with the part's zero at zero."""
     sheet = Sheet(WIDTH)
     view.put(sheet)
-    lay(sheet, view.dimensions, view.body, view.scale, {side: max(FIRST, first) for side, first in (room or {}).items()})
+    lay(
+        sheet, view.dimensions, view.body, view.scale, {side: max(FIRST, first) for side, first in (room or {}).items()}
+    )
     return sheet
 
 
@@ -137,10 +143,11 @@ def description(card: Card, part: PartPlan) -> str:
     unit = UNITS[card.unit]
     sizes = ", ".join(f"{name} {number.shown}" for name, number in part.shape.sizes.items())
     features = "; ".join(
-        f"{feature.name}: {feature.shape}" + "".join(f", {name} {number.shown}{'°' if number.unit == 'deg' else ''}" for name, number in feature.sizes.items())
+        f"{feature.name}: {feature.shape}"
+        + "".join(
+            f", {name} {number.shown}{'°' if number.unit == 'deg' else ''}" for name, number in feature.sizes.items()
+        )
         for feature in part.shape.features
     )
     note = as_text(part.note)
     return f"{part.name.text}. {note} Sizes in {unit}: {sizes}. {features}."
-
-

@@ -1,4 +1,4 @@
-"""The picture of a lathe set-up, seen from above: chuck or collet, the bar, where zero is, and the lengths from the faced end."""
+"""The picture of a lathe set-up from above: chuck or collet, bar, zero, and the lengths from the faced end."""
 
 from jobcards.drawing.dimension import Dimension, lay, linear
 from jobcards.drawing.leader import point_out
@@ -19,7 +19,7 @@ BESIDE = View((0.0, 0.0, 1.0), (1.0, 0.0, 0.0))  # the axis to the right, you at
 def lathe_picture(set_up: SetUpPlan, run: PartRun) -> Sheet:
     """The bar in the chuck with the tool's zeros and lengths."""
     it = on_machine(run, set_up)
-    low, high = extent_of(it.before)
+    _, high = extent_of(it.before)
     chuck = it.fixtures["chuck"]
     body = 1.35 * float(high[0])  # of the chuck only the jaws near the bar are drawn
     scale = float(min(INNER / (high[2] - chuck.low[2]), HIGH / (2 * body)))
@@ -35,7 +35,9 @@ def lathe_picture(set_up: SetUpPlan, run: PartRun) -> Sheet:
     touches(sheet, set_up, end, radius, right, scale)
     name_held(sheet, set_up, right, radius)
     bounds = sheet.bounds()
-    sheet.write((words("from above; you stand on this side", small=True),), (left + right) / 2, bounds.low - 0.8 * EM, up="top")
+    sheet.write(
+        (words("from above; you stand on this side", small=True),), (left + right) / 2, bounds.low - 0.8 * EM, up="top"
+    )
     return sheet
 
 
@@ -86,7 +88,7 @@ def length_of(cut: Cut) -> Number | None:
 
 
 def touches(sheet: Sheet, set_up: SetUpPlan, end: float, radius: float, right: float, scale: float) -> None:
-    """The zeros: on the bar's outside for the cross slide, at the faced end for the carriage; and the diameters turned."""
+    """Zero of the cross slide on the bar's outside, of the carriage at the faced end; and the diameters turned."""
     bounds = sheet.bounds()
     zone = Box(right - 78.0, bounds.low - 3 * EM, right + 26.0, bounds.high + 7 * EM)
     for touch in set_up.zero:
@@ -97,9 +99,18 @@ def touches(sheet: Sheet, set_up: SetUpPlan, end: float, radius: float, right: f
             point_out(sheet, rows, (at[0], at[1] - EM), 0.0, zone, angles=range(195, 360, 15))
         if touch.kind == "end":
             zero_mark(sheet, (end, 0.0))
-            point_out(sheet, (reading("z", touch.preset), words("faced end", small=True)), (end, 0.0), 0.8 * EM, zone, angles=(15, 30, 45, 330, 345))
+            point_out(
+                sheet,
+                (reading("z", touch.preset), words("faced end", small=True)),
+                (end, 0.0),
+                0.8 * EM,
+                zone,
+                angles=(15, 30, 45, 330, 345),
+            )
     inner = 0.0
-    for cut in sorted((c for c in set_up.cuts if c.kind == "turn" and not c.rough), key=lambda c: c.sizes["length"].value):
+    for cut in sorted(
+        (c for c in set_up.cuts if c.kind == "turn" and not c.rough), key=lambda c: c.sizes["length"].value
+    ):
         number, length = cut.sizes["diameter"], cut.sizes["length"].value * scale
         spot = (end - (inner + length) / 2, -number.value / 2 * scale)
         point_out(sheet, (amount(number, "⌀"),), spot, 0.0, zone, angles=range(195, 360, 15))

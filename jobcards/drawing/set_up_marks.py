@@ -1,4 +1,4 @@
-"""Marks in a picture of a set-up: zero, the finder at an edge, the directions in which readings grow, letters, cutters."""
+"""Marks in a picture of a set-up: zero, finder, the ways in which readings grow, letters, cutters."""
 
 import numpy as np
 
@@ -74,7 +74,9 @@ def reading(axis: str, number: Number) -> Row:
     return (*words(f"{axis.upper()} "), Piece(number.shown, number.id))
 
 
-def cutter_outline(sheet: Sheet, corner: Point, diameter: float, height: float, tilt: float = 0.0, *, centred: bool = True) -> Box:
+def cutter_outline(
+    sheet: Sheet, corner: Point, diameter: float, height: float, tilt: float = 0.0, *, centred: bool = True
+) -> Box:
     """A cutter seen from in front, standing on a point: with its middle there, or with the corner of a tilted one.
 
     The spindle's upper end leans to the left by `tilt` degrees.
@@ -91,7 +93,7 @@ def cutter_outline(sheet: Sheet, corner: Point, diameter: float, height: float, 
 
 
 def tilt_arc(sheet: Sheet, foot: Point, reach: float, tilt: float) -> Point:
-    """The upright through a point and the arc from it to the tilted axis; returns a point on the arc for its lettering."""
+    """The upright through a point and the arc from it to the tilted axis; returns a point on the arc."""
     sheet.draw([foot, (foot[0], foot[1] + reach + EM)], CENTRE)
     sheet.draw(arc(foot, reach, 90.0, 90.0 + tilt), THIN)
     tip = arc(foot, reach, 90.0 + tilt, 91.0 + tilt)[0]

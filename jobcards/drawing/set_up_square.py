@@ -1,4 +1,4 @@
-"""The picture of squaring a blank: one small view for each face, in order, with what is up and what is against the fixed jaw."""
+"""The picture of squaring a blank: a small view for each face in order, what is up, and what is at the fixed jaw."""
 
 import numpy as np
 
@@ -46,7 +46,10 @@ def face_picture(cut: Cut, it: OnMachine, letter: str, width: float) -> Sheet:
     low = min(box.low for box in vise.values())
     points = np.vstack([it.before.corners, it.work.corners])
     seen = view.seen(points)[:, :2]
-    left, right = min(seen[:, 0].min(), *(b.left for b in vise.values())), max(seen[:, 0].max(), *(b.right for b in vise.values()))
+    left, right = (
+        min(seen[:, 0].min(), *(b.left for b in vise.values())),
+        max(seen[:, 0].max(), *(b.right for b in vise.values())),
+    )
     high = max(seen[:, 1].max(), *(b.high for b in vise.values()))
     scale = float(min(HIGH / (high - low), width / (right - left)))
     sheet = Sheet(WIDTH)
@@ -61,7 +64,13 @@ def face_picture(cut: Cut, it: OnMachine, letter: str, width: float) -> Sheet:
     bounds = sheet.bounds()
     if not end:
         jaw = fixtures["fixed jaw"]
-        sheet.write((words("fixed", small=True), words("jaw", small=True)), jaw.right + 0.4 * EM, jaw.high, across="left", up="top")
+        sheet.write(
+            (words("fixed", small=True), words("jaw", small=True)),
+            jaw.right + 0.4 * EM,
+            jaw.high,
+            across="left",
+            up="top",
+        )
     letters(sheet, cut, letter, bounds)
     return sheet
 

@@ -7,7 +7,7 @@ import numpy as np
 
 from jobcards.drawing.hidden_lines import lines_of
 from jobcards.drawing.mesh import Floats, Mesh, View, mesh_of, new_faces
-from jobcards.drawing.paper import CUT, HOLD_LINE, NO_LINE, Box, Pen, Sheet
+from jobcards.drawing.paper import CUT, EM, HOLD_LINE, NO_LINE, Box, Pen, Sheet
 from jobcards.drawing.shading import areas_of
 from jobcards.dryrun.results import PartRun, State
 from jobcards.planning.card import Card, SetUpPlan, Touch
@@ -16,6 +16,10 @@ ABOVE = View((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
 FROM_FRONT = View((1.0, 0.0, 0.0), (0.0, 0.0, 1.0))
 FROM_RIGHT = View((0.0, 1.0, 0.0), (0.0, 0.0, 1.0))
 AXES = "xyz"
+WIDTH = 106.0  # mm: a phone's width at about the lettering of a page
+LEFT, RIGHT = 26.0, 19.0  # mm: room for lettering beside the vise
+INNER = WIDTH - LEFT - RIGHT - 2.0
+TALL = 62.0  # mm: no vise is drawn deeper than this
 BEFORE = Pen(0.25, (1.4, 0.8), CUT)  # metal that is taken off
 WORK_LINE = Pen(0.4)
 WORK_HIDDEN = Pen(0.2, (1.4, 0.8), "quiet")
@@ -78,7 +82,12 @@ def draw_work(sheet: Sheet, it: OnMachine, view: View, scale: float, *, hidden: 
 
 def draw_box(sheet: Sheet, box: Box, fill: str = "hold-area", pen: Pen = HOLD_LINE) -> None:
     """A rectangle of what holds the work."""
-    sheet.draw([(box.left, box.low), (box.right, box.low), (box.right, box.high), (box.left, box.high)], pen, closed=True, fill=fill)
+    sheet.draw(
+        [(box.left, box.low), (box.right, box.low), (box.right, box.high), (box.left, box.high)],
+        pen,
+        closed=True,
+        fill=fill,
+    )
 
 
 def extent_of(mesh: Mesh) -> tuple[Floats, Floats]:
@@ -125,3 +134,9 @@ def touch_point(it: OnMachine, touch: Touch) -> float:
     if touch.kind == "line" and touch.distance is not None:
         return edge - touch.side * touch.distance.value
     return edge + touch.side * (touch.tip.value / 2 if touch.tip is not None else 0.0)
+
+
+def zone_of(fixtures: dict[str, Box], sheet: Sheet) -> Box:
+    """The room for lettering: the width of the sheet, and a little above and below the vise."""
+    jaw, box = fixtures["fixed jaw"], sheet.bounds()
+    return Box(jaw.left - LEFT, box.low - 6 * EM, jaw.right + RIGHT, box.high + 6 * EM)

@@ -1,8 +1,9 @@
 """The picture of a set-up: what one sees at the machine."""
 
 from jobcards.drawing.set_up_lathe import lathe_picture
-from jobcards.drawing.set_up_mill import WIDTH, mill_picture
+from jobcards.drawing.set_up_mill import mill_picture
 from jobcards.drawing.set_up_square import square_picture
+from jobcards.drawing.set_up_work import WIDTH
 from jobcards.drawing.svg import Drawing, finish
 from jobcards.dryrun.results import DryRun
 from jobcards.planning.card import Card, SetUpPlan

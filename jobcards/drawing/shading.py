@@ -21,7 +21,7 @@ class Area:
 
 @dataclass(frozen=True)
 class Face:
-    """A flat face that looks toward the eye: its outline on paper and how near it is there (plane: near = a·across + b·up + c)."""
+    """A flat face that looks toward the eye: its outline on paper, and how near it is: a·across + b·up + c."""
 
     outline: CrossSection
     plane: tuple[float, float, float]
@@ -60,12 +60,18 @@ def face_of(mesh: Mesh, view: View, seen: Floats, members: Whole, fresh: bool) -
     a, b = -across / toward, -up / toward
     c = float(np.mean(every[:, 2] - a * every[:, 0] - b * every[:, 1]))
     low, high = every.min(axis=0), every.max(axis=0)
-    return Face(outline, (float(a), float(b), c), low, high, float(high[2]), float(low[2]), mesh.normals[members[0]], fresh)
+    return Face(
+        outline, (float(a), float(b), c), low, high, float(high[2]), float(low[2]), mesh.normals[members[0]], fresh
+    )
 
 
 def cover(other: Face, face: Face) -> CrossSection | None:
     """The part of another face that may cover this one: where its plane is nearer to the eye."""
-    if (other.high[:2] <= face.low[:2]).any() or (other.low[:2] >= face.high[:2]).any() or other.nearest <= face.farthest:
+    if (
+        (other.high[:2] <= face.low[:2]).any()
+        or (other.low[:2] >= face.high[:2]).any()
+        or other.nearest <= face.farthest
+    ):
         return None
     a, b, c = (mine - its for mine, its in zip(other.plane, face.plane, strict=True))
     slope = float(np.hypot(a, b))

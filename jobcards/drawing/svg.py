@@ -1,4 +1,4 @@
-"""A sheet as inline SVG: the same bytes every time, text kept as text, and nothing in it that could clash with another drawing."""
+"""A sheet as inline SVG: the same bytes every time, text kept as text, nothing that clashes with another drawing."""
 
 import io
 import re
@@ -9,13 +9,12 @@ from xml.etree import ElementTree
 import matplotlib
 from matplotlib.backends.backend_svg import FigureCanvasSVG
 from matplotlib.figure import Figure
-from matplotlib.lines import Line2D
 from matplotlib.patches import PathPatch
 from matplotlib.path import Path
 from matplotlib.text import Text
-from matplotlib.transforms import Affine2D
+from matplotlib.transforms import Affine2D, Transform
 
-from jobcards.drawing.paper import FONT, POINT, Lettering, Sheet, Stroke
+from jobcards.drawing.paper import FONT, POINT, Lettering, Points, Sheet, Stroke
 
 SVG = "http://www.w3.org/2000/svg"
 OWNED = "number:"
@@ -47,7 +46,7 @@ for _step in range(SHADES):
     COLOURS[f"shade-{_step}"] = (_plain, f"var(--drawing-shade-{_step}, {_plain})")
     COLOURS[f"fresh-{_step}"] = (_fresh, f"var(--drawing-fresh-{_step}, {_fresh})")
 
-CSS_OF = {hexadecimal: css for hexadecimal, css in COLOURS.values()}
+CSS_OF = dict(COLOURS.values())
 
 
 @dataclass(frozen=True)
@@ -62,7 +61,9 @@ class Drawing:
 
 def finish(sheet: Sheet, drawing_id: str, title: str, description: str) -> Drawing:
     """The sheet as inline SVG. `drawing_id` must be the drawing's own on its page."""
-    with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": drawing_id, "font.family": [FONT], "path.simplify": False}):
+    with matplotlib.rc_context(
+        {"svg.fonttype": "none", "svg.hashsalt": drawing_id, "font.family": [FONT], "path.simplify": False}
+    ):
         figure = Figure(figsize=(sheet.width / 25.4, sheet.height / 25.4))
         FigureCanvasSVG(figure)
         figure.patch.set_visible(False)
@@ -72,14 +73,18 @@ def finish(sheet: Sheet, drawing_id: str, title: str, description: str) -> Drawi
         for lettering in sheet.letters:
             figure.add_artist(_text(lettering, on_paper))
         raw = io.BytesIO()
-        figure.savefig(raw, format="svg", transparent=True, metadata={"Date": None, "Creator": None, "Format": None, "Type": None})
+        figure.savefig(
+            raw, format="svg", transparent=True, metadata={"Date": None, "Creator": None, "Format": None, "Type": None}
+        )
     svg = _clean(raw.getvalue().decode(), drawing_id, title, description)
     return Drawing(svg, title, description, sheet)
 
 
-def _artist(stroke: Stroke, on_paper: Affine2D) -> Line2D | PathPatch:
+def _artist(stroke: Stroke, on_paper: Transform) -> PathPatch:
     """A matplotlib artist for lines or an area."""
-    path = Path.make_compound_path(*(Path(loop, closed=False) if not stroke.closed else _loop(loop) for loop in stroke.loops))
+    path = Path.make_compound_path(
+        *(Path(loop, closed=False) if not stroke.closed else _loop(loop) for loop in stroke.loops)
+    )
     dashes = tuple(length / stroke.pen.width for length in stroke.pen.dashes) if stroke.pen.width else ()
     return PathPatch(
         path,
@@ -93,14 +98,13 @@ def _artist(stroke: Stroke, on_paper: Affine2D) -> Line2D | PathPatch:
     )
 
 
-def _loop(points: object) -> Path:
+def _loop(points: Points) -> Path:
     """A closed path through points."""
-    loop = Path(points)  # type: ignore[arg-type]
-    codes = [Path.MOVETO] + [Path.LINETO] * (len(loop.vertices) - 1) + [Path.CLOSEPOLY]
-    return Path([*loop.vertices, loop.vertices[0]], codes)
+    codes = [Path.MOVETO] + [Path.LINETO] * (len(points) - 1) + [Path.CLOSEPOLY]
+    return Path([*points, points[0]], codes)
 
 
-def _text(lettering: Lettering, on_paper: Affine2D) -> Text:
+def _text(lettering: Lettering, on_paper: Transform) -> Text:
     """A matplotlib text on its baseline. Dollar signs stay characters."""
     text = Text(
         lettering.x,
@@ -132,7 +136,9 @@ def _clean(raw: str, drawing_id: str, title: str, description: str) -> str:
         },
     )
     for tag, text in (("title", title), ("desc", description)):
-        ElementTree.SubElement(root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}", "data-furniture": "description"}).text = text
+        ElementTree.SubElement(
+            root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}", "data-furniture": "description"}
+        ).text = text
     for child in source:
         _copy(child, root)
     ElementTree.register_namespace("", SVG)
@@ -169,7 +175,9 @@ def _style(style: str) -> str:
     for hexadecimal, css in CSS_OF.items():
         style = style.replace(hexadecimal, css)
     if "font" in style:
-        style = style.replace(f"font-family: '{FONT}'", f"font-family: '{FONT}', sans-serif").replace("text-anchor: start; ", "")
+        style = style.replace(f"font-family: '{FONT}'", f"font-family: '{FONT}', sans-serif").replace(
+            "text-anchor: start; ", ""
+        )
         if "fill" not in style:
             style += "; fill: currentColor"
     return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), style)

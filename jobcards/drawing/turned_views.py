@@ -57,7 +57,11 @@ def side_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
 
 def radius_beside(steps: list[FeaturePlan], place: float) -> float:
     """The smaller radius that meets a shoulder."""
-    meeting = [s.sizes["diameter"].value / 2 for s in steps if abs(place - s.sizes["from"].value) < 1e-9 or abs(place - s.sizes["to"].value) < 1e-9]
+    meeting = [
+        s.sizes["diameter"].value / 2
+        for s in steps
+        if abs(place - s.sizes["from"].value) < 1e-9 or abs(place - s.sizes["to"].value) < 1e-9
+    ]
     return min(meeting)
 
 
@@ -75,11 +79,25 @@ def label_chamfer(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeatureP
     size = feature.sizes["size"]
     right = feature.enters == "right end"
     x = shape.sizes["length"].value - size.value / 2 if right else size.value / 2
-    step = next((s for s in shape.features if s.shape == "turned diameter" and s.sizes["from"].value <= x <= s.sizes["to"].value), None)
+    step = next(
+        (
+            s
+            for s in shape.features
+            if s.shape == "turned diameter" and s.sizes["from"].value <= x <= s.sizes["to"].value
+        ),
+        None,
+    )
     across = (step.sizes["diameter"] if step else shape.sizes["diameter"]).value
     row: Row = (*amount(size), Piece(" ", small=True), *tolerance(size))
     box = sheet.bounds()
     zone = Box(box.left, box.low, box.right + 14 * EM, box.high + 5 * EM)
     angles = (60, 45, 75, 30) if right else (120, 135, 105, 150)
-    point_out(sheet, (row, words("chamfer, both legs alike", small=True)), view.at(x, (across - size.value) / 2), 0.0, zone, angles=angles)
+    point_out(
+        sheet,
+        (row, words("chamfer, both legs alike", small=True)),
+        view.at(x, (across - size.value) / 2),
+        0.0,
+        zone,
+        angles=angles,
+    )
     sheet.measured.append(Measured(size, size.value))

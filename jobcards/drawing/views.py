@@ -1,6 +1,7 @@
 """Views of a solid on paper, and what a draughtsman adds to them: centre lines, details, the projection symbol."""
 
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 import numpy as np
 
@@ -60,9 +61,13 @@ def longest(lines: set[tuple[float, ...]]) -> list[tuple[float, ...]]:
         along = (b - a) / np.linalg.norm(b - a)
         off = [abs(along[0] * (v - a)[1] - along[1] * (v - a)[0]) for v in (p, q)]
         places = [float(along @ (v - a)) for v in (p, q)]
-        return max(off) < 0.01 and min(places) > -0.01 and max(places) < np.linalg.norm(b - a) + 0.01
+        return bool(max(off) < 0.01 and min(places) > -0.01 and max(places) < np.linalg.norm(b - a) + 0.01)
 
-    return [line for line in lines if not any(other != line and holds(other, line) and (line < other or not holds(line, other)) for other in lines)]
+    return [
+        line
+        for line in lines
+        if not any(other != line and holds(other, line) and (line < other or not holds(line, other)) for other in lines)
+    ]
 
 
 def view_of(mesh: Mesh, view: View, scale: float) -> Drawn:
@@ -78,7 +83,7 @@ def cropped(lines: tuple[Points, ...], window: Box) -> list[Points]:
     """The parts of lines inside a window, for an enlarged detail."""
     out = []
     for line in lines:
-        for start, end in zip(line[:-1], line[1:], strict=True):
+        for start, end in pairwise(line):
             low, high = 0.0, 1.0
             along = end - start
             for axis, least, most in ((0, window.left, window.right), (1, window.low, window.high)):
@@ -94,7 +99,7 @@ def cropped(lines: tuple[Points, ...], window: Box) -> list[Points]:
 
 
 def third_angle(sheet: Sheet, x: float, y: float) -> None:
-    """The symbol of third-angle projection, with its left end at x and its middle at y: a cone seen from its small end, and its side."""
+    """The symbol of third-angle projection, its left end at x, its middle at y: a cone's small end, and its side."""
     small, large = 0.55 * EM, 1.1 * EM
     centre = (x + large, y)
     sheet.draw(circle(centre, small), THIN, closed=True)
@@ -102,7 +107,13 @@ def third_angle(sheet: Sheet, x: float, y: float) -> None:
     start = x + 2 * large + 1.1 * EM
     end = start + 2.2 * EM
     sheet.draw([(start, y - small), (end, y - large), (end, y + large), (start, y + small)], THIN, closed=True)
-    sheet.draw_all([[(x - 0.4 * EM, y), (end + 0.4 * EM, y)], [(centre[0], y - large - 0.4 * EM), (centre[0], y + large + 0.4 * EM)]], CENTRE)
+    sheet.draw_all(
+        [
+            [(x - 0.4 * EM, y), (end + 0.4 * EM, y)],
+            [(centre[0], y - large - 0.4 * EM), (centre[0], y + large + 0.4 * EM)],
+        ],
+        CENTRE,
+    )
 
 
 def name_view(sheet: Sheet, name: str, x: float, y: float) -> None:

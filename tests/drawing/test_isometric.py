@@ -35,7 +35,11 @@ def test_a_cube_in_isometric_shows_three_equal_faces() -> None:
 @pytest.mark.parametrize("faces", [(), ("bottom",), ("left end", "back"), ("bottom", "left end")])
 def test_what_is_seen_covers_the_shadow_exactly_once(faces: tuple[str, ...]) -> None:
     view = looking_at(*faces)
-    for solid in (bored(block(4, 1.25, 0.875), 0.75, 2.25, -3 / 64, -1, 2), run().part("rocker").result, run().part("base").result):
+    for solid in (
+        bored(block(4, 1.25, 0.875), 0.75, 2.25, -3 / 64, -1, 2),
+        run().part("rocker").result,
+        run().part("base").result,
+    ):
         assert seen_area(mesh(solid), view) == pytest.approx(shadow(solid, view), rel=1e-4)
 
 
@@ -50,7 +54,10 @@ def test_new_faces_are_those_of_the_cut() -> None:
 
 
 def test_the_top_is_lightest_and_an_end_darkest() -> None:
-    areas = {tuple(np.round(area.normal).astype(int).tolist()): shade(area, looking_at()) for area in areas_of(mesh(block(1, 1, 1)), looking_at())}
+    areas = {
+        tuple(np.round(area.normal).astype(int).tolist()): shade(area, looking_at())
+        for area in areas_of(mesh(block(1, 1, 1)), looking_at())
+    }
     steps = {normal: int(name.rpartition("-")[2]) for normal, name in areas.items()}
     assert steps[(0, 1, 0)] > steps[(0, 0, 1)] > steps[(1, 0, 0)]
 

@@ -26,7 +26,14 @@ def as_drawn(sheet: Sheet) -> list[Box]:
     renderer = canvas.get_renderer()
     boxes = []
     for letters in sheet.letters:
-        text = Text(letters.x * 10, letters.y * 10, letters.piece.text, fontsize=letters.size / POINT, family=FONT, parse_math=False)
+        text = Text(
+            letters.x * 10,
+            letters.y * 10,
+            letters.piece.text,
+            fontsize=letters.size / POINT,
+            family=FONT,
+            parse_math=False,
+        )
         text.set_figure(figure)
         found = text.get_window_extent(renderer)
         boxes.append(Box(found.x0 / 10, found.y0 / 10, found.x1 / 10, found.y1 / 10))
@@ -74,7 +81,12 @@ def test_an_amount_is_the_number_as_shown() -> None:
 
 @pytest.mark.parametrize(
     ("limits", "text"),
-    [((-0.003, 0.003), "±0.0030"), ((0.0, 0.0012), "+0.0012/0"), ((-0.002, -0.001), "−0.0010/−0.0020"), ((-0.0025, 0.0), "0/−0.0025")],
+    [
+        ((-0.003, 0.003), "±0.0030"),
+        ((0.0, 0.0012), "+0.0012/0"),
+        ((-0.002, -0.001), "−0.0010/−0.0020"),
+        ((-0.0025, 0.0), "0/−0.0025"),
+    ],
 )
 def test_deviations_are_written_as_on_a_drawing(limits: tuple[float, float], text: str) -> None:
     assert tolerance(number(1.0, "1.0000", limits=limits)) == (Piece(text, "n", small=True),)

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from jobcards.drawing.set_up_mill import places_of, spot_of
+from jobcards.drawing.set_up_above import places_of, spot_of
 from jobcards.drawing.set_up_work import axis_zero, on_machine, touch_point, zero_of
 from jobcards.drawing.set_ups import set_up_picture
 from tests.drawing.drawn import every_drawing, run

@@ -34,7 +34,9 @@ def test_a_drawing_is_the_same_bytes_twice() -> None:
 def test_a_fresh_process_draws_the_same_bytes() -> None:
     here = hashlib.sha256("".join(d.svg for _, d in sorted(every_drawing().items())).encode()).hexdigest()
     environment = dict(os.environ, PYTHONHASHSEED="7", PYTHONPATH=str(ROOT))
-    done = subprocess.run([sys.executable, "-c", FRESH], cwd=ROOT, env=environment, capture_output=True, text=True, check=True)
+    done = subprocess.run(
+        [sys.executable, "-c", FRESH], cwd=ROOT, env=environment, capture_output=True, text=True, check=True
+    )
     assert done.stdout.strip() == here
 
 
@@ -50,7 +52,21 @@ def test_nothing_in_a_drawing_runs_or_points_outside(name: str) -> None:
     tags = {element.tag.removeprefix(SVG) for element in root.iter()}
     assert tags <= {"svg", "title", "desc", "g", "path", "text"}
     attributes = {key for element in root.iter() for key in element.attrib}
-    assert attributes <= {"class", "viewBox", "width", "role", "aria-labelledby", "id", "d", "x", "y", "transform", "style", "data-number", "data-furniture"}
+    assert attributes <= {
+        "class",
+        "viewBox",
+        "width",
+        "role",
+        "aria-labelledby",
+        "id",
+        "d",
+        "x",
+        "y",
+        "transform",
+        "style",
+        "data-number",
+        "data-furniture",
+    }
     assert "url(" not in svg and "<?xml" not in svg and "#000000" not in svg
     assert len(svg.encode()) < 60_000
 
@@ -59,7 +75,12 @@ def test_nothing_in_a_drawing_runs_or_points_outside(name: str) -> None:
 def test_every_digit_belongs_to_a_number(name: str) -> None:
     ledger = clamp().ledger
     root = ElementTree.fromstring(every_drawing()[name].svg)
-    owned = {text: group for group in root.iter(f"{SVG}g") if "data-number" in group.attrib for text in group.iter(f"{SVG}text")}
+    owned = {
+        text: group
+        for group in root.iter(f"{SVG}g")
+        if "data-number" in group.attrib
+        for text in group.iter(f"{SVG}text")
+    }
     for text in root.iter(f"{SVG}text"):
         said = text.text or ""
         if not any(c.isdigit() for c in said):
