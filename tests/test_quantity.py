@@ -167,6 +167,19 @@ def test_amounts_are_shown_as_they_are_read_at_the_machine(
     assert q.show(value, unit, places) == shown
 
 
+def test_each_unit_is_shown_to_the_places_that_are_read() -> None:
+    """Common practice: tenths of a thousandth, hundredths of a millimetre, whole turns and degrees of heat."""
+    shown = {unit: q.show(1.11111, unit) for unit in q.UNITS}
+    by_text = {text: sorted(unit for unit in shown if shown[unit] == text) for text in shown.values()}
+    assert by_text == {
+        "1.1111": ["in", "in/rev"],
+        "1.111": ["1", "mm", "mm/rev"],
+        "1.11": ["deg", "hp", "kW", "kg", "lb", "turns"],
+        "1.1": ["in/min"],
+        "1": ["ft/min", "m/min", "min", "mm/min", "rpm", "°C", "°F"],
+    }
+
+
 @pytest.mark.parametrize("value", [math.nan, math.inf, -math.inf])
 def test_what_is_no_number_is_not_shown(value: float) -> None:
     with pytest.raises(q.NotAQuantity):

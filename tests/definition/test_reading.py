@@ -146,3 +146,15 @@ def test_the_jobs_of_the_site_suit_its_shops() -> None:
     for job in JOBS.values():
         for shop in shop_paths():
             assert check_shop(load_job(job), load_shop(shop)) == []
+
+
+@pytest.mark.parametrize("middle", ["[left end]", "[left end, right end, left end]", "[left end, left end]"])
+def test_a_middle_needs_two_opposite_edges(tmp_path: Path, middle: str) -> None:
+    assert problems(tmp_path, ("{edge: left end}", f"{{middle between: {middle}}}")) == [
+        "28:33: a middle lies between two opposite faces; write two opposite faces, as in [left end, right end]"
+    ]
+
+
+def test_bar_of_the_finished_size_will_do(tmp_path: Path) -> None:
+    assert loaded(tmp_path, ("width: 1-1/4", "width: height")).title == "Spacer block"
+    assert problems(tmp_path, ("width: 1-1/4", "width: height - 0.0001"))[0].startswith("17:37: the blank is 0.9999")
