@@ -55,6 +55,7 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
     holding_sizes(sheet, set_up, it, scale)
     cutter(sheet, set_up, it, scale, zone)
     directions(sheet, zone.left + 0.8 * EM, lowest - 2.8 * EM, "X", "Z")
+    marks = len(sheet.letters)
     for touch in set_up.zero:
         if touch.axis == "z" and touch.kind != "kept":
             how = "paper under the cutter" if touch.kind == "surface" else f"paper at the {touch.face}"
@@ -79,10 +80,11 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
             angles=range(195, 360, 15),
         )
     letter_stack(sheet, set_up, it, scale, zone)
+    lowest = min([lowest, *(letters.box.low for letters in sheet.letters[marks:])])
     sheet.write(
         (words("from the front, moving jaw left out", small=True),),
         (zone.left + zone.right) / 2,
-        sheet.bounds().low - 0.5 * EM,
+        lowest - 0.5 * EM,
         up="top",
     )
     return sheet

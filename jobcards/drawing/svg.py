@@ -178,8 +178,8 @@ def _style(style: str) -> str:
         style = style.replace(f"font-family: '{FONT}'", f"font-family: '{FONT}', sans-serif").replace(
             "text-anchor: start; ", ""
         )
-        if "fill" not in style:
-            style += "; fill: currentColor"
+    if "fill" not in style:
+        style += "; fill: currentColor"
     return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), style)
 
 

@@ -1,14 +1,18 @@
 """Dimensions of the part drawings, measured on what is drawn."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
+from jobcards.drawing import part_drawing
 from jobcards.drawing.block_views import front_view, top_view
 from jobcards.drawing.dimension import Dimension, lay, levels_of, linear
+from jobcards.drawing.leader import box_meets_lines, segments_of
 from jobcards.drawing.mesh import Floats
 from jobcards.drawing.paper import Box, Sheet
 from jobcards.dryrun.target import drawn_part
-from jobcards.planning.card import PartPlan
+from jobcards.planning.card import FeaturePlan, PartPlan, ShapePlan
 from jobcards.planning.number import Number
 from tests.drawing.drawn import every_drawing, mesh
 from tests.planning.cards import clamp
@@ -91,3 +95,37 @@ def test_two_that_do_not_meet_share_a_level() -> None:
 
     assert len(levels_of([at(0.0, 1.9), at(2.6, 4.5)])) == 1
     assert len(levels_of([at(0.0, 3.0), at(1.0, 4.5)])) == 2
+
+
+def plate() -> tuple[ShapePlan, PartPlan]:
+    """A plate of 100 x 60 x 10 mm with a row of holes and a blind one, made by hand."""
+
+    def mm(name: str, value: float) -> Number:
+        return Number(name, value, "mm", f"{value:.2f}", name, "as given", (), "the job", (-0.1, 0.2))
+
+    def hole(name: str, enters: str, places: list[tuple[float, float]], through: bool) -> FeaturePlan:
+        at = tuple({"x": mm(f"{name}.{n}.x", x), "y": mm(f"{name}.{n}.y", y)} for n, (x, y) in enumerate(places))
+        sizes = {"diameter": mm(f"{name}.d", 6.0), "depth": mm(f"{name}.t", 10.0 if through else 4.0)}
+        return FeaturePlan(name, "hole", enters, sizes, at, through)
+
+    sizes = {"length": mm("length", 100.0), "height": mm("height", 60.0), "thickness": mm("thickness", 10.0)}
+    corners = hole("corners", "front", [(10, 10), (90, 10), (10, 50), (90, 50)], True)
+    shape = ShapePlan("block", sizes, (corners, hole("blind", "front", [(50, 30)], False)))
+    return shape, replace(PARTS["base"], id="plate", shape=shape, set_ups=())
+
+
+def test_a_plate_of_a_metric_job_is_drawn_too() -> None:
+    shape, part = plate()
+    drawing = part_drawing(replace(clamp(), unit="mm"), part)
+    sheet = drawing.sheet
+    assert sheet.width == 180.0
+    assert {round(m.drawn, 6) for m in sheet.measured} == {100.0, 60.0, 10.0, 90.0, 50.0, 30.0, 6.0}
+    said = [letters.piece.text for letters in sheet.letters]
+    assert "four" in said and "All sizes in millimetres, at the middle of their limits." in said
+    assert "right end" not in said  # front and top tell all
+    boxes = [letters.box for letters in sheet.letters]
+    assert not any(a.grown(-0.15).meets(b.grown(-0.15)) for i, a in enumerate(boxes) for b in boxes[:i])
+    lines = segments_of(sheet)
+    assert not any(box_meets_lines(box.grown(-0.5), lines) for box in boxes)
+    assert sheet.bounds().within(Box(0.0, 0.0, sheet.width, sheet.height))
+    assert shape.kind == "block"

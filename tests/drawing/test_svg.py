@@ -110,3 +110,11 @@ def test_a_drawing_is_described(name: str) -> None:
     assert (root.findtext(f"{SVG}title"), root.findtext(f"{SVG}desc")) == (drawing.title, drawing.description)
     assert root.attrib["role"] == "img" and root.attrib["aria-labelledby"] == f"{name}-title {name}-desc"
     assert len(drawing.description) > 15
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_nothing_is_left_black_by_default(name: str) -> None:
+    """What has no fill of its own would stay black on a dark ground."""
+    root = ElementTree.fromstring(every_drawing()[name].svg)
+    for element in [*root.iter(f"{SVG}path"), *root.iter(f"{SVG}text")]:
+        assert "fill: " in element.attrib["style"]
