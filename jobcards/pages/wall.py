@@ -188,7 +188,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
     if cut.kind == "grooves" and feature and {"pitch", "count"} <= set(feature.sizes) and cut.positions:
         first = join(["first ", position(writer, cut.positions[0])])
         pitch = join(["then every ", strong(writer, feature.sizes["pitch"])])
-        yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], ", ")
+        yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], " ")
     elif cut.kind == "turn" and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif len(cut.positions) > MOST_PLACES:
