@@ -81,10 +81,25 @@ def test_a_large_job_is_sawn_longest_first_and_says_so() -> None:
     assert [cuts.left for cuts in plan.bars] == [0, 0, 0, 2]
     assert cut_list([2] * 10, [6] * 4, kerf=0, cleaning=0).certain
     assert not cut_list([2], [6] * 11, kerf=0, cleaning=0).certain
+    assert cut_list([2], [6] * 10, kerf=0, cleaning=0).certain
     with pytest.raises(
         CannotBeDone, match=r"18 in all, do not give the 11 pieces, 22 in all .*longest first; try fewer"
     ):
         cut_list([2] * 11, [6] * 3, kerf=0, cleaning=0)
+
+
+def test_longest_first_leaves_room_for_the_saw() -> None:
+    assert first_fit([3, 3], [6], 0) == [0, 0]
+    assert first_fit([3, 3], [6], 0.125) is None
+    assert first_fit([3, 3], [6.125], 0.125) == [0, 0]
+    assert first_fit([2, 2, 2], [6.25], 0.125) == [0, 0, 0] and first_fit([2, 2, 2], [6.24], 0.125) is None
+    assert first_fit([3, 2, 1], [3, 3.125], 0.125) == [0, 1, 1]
+
+
+def test_a_hair_over_is_no_reason_to_refuse_and_a_thousandth_is() -> None:
+    assert cut_list([3], [3 - 1e-12], kerf=0, cleaning=0).opened == pytest.approx(3)
+    with pytest.raises(CannotBeDone, match="no bar gives a piece of 3"):
+        cut_list([3], [2.9995], kerf=0, cleaning=0)
 
 
 @pytest.mark.parametrize(

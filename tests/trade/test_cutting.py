@@ -130,3 +130,11 @@ def test_teeth_and_passes_are_whole() -> None:
         cutting.table_feed(100, 2.5, 0.1)  # type: ignore[arg-type]
     with pytest.raises(CannotBeDone, match=r"count is 0.5"):
         cutting.pass_depth(1, 0.5)  # type: ignore[arg-type]
+
+
+def test_strokes_in_all_are_whole_and_at_least_one() -> None:
+    assert cutting.strokes_in_all(1, 1) == 1
+    with pytest.raises(CannotBeDone, match="passes is 0"):
+        cutting.strokes_in_all(0, 2)
+    with pytest.raises(CannotBeDone, match="strokes is 0"):
+        cutting.strokes_in_all(2, 0)
