@@ -2,14 +2,13 @@
 
 from collections.abc import Iterator
 
+from jobcards.definition.checks.holes import check_placed
 from jobcards.definition.checks.known import Known
 from jobcards.definition.expression import Expression
-from jobcards.definition.features import Bevel, Feature, Hole, Serrations, TurnedChamfer, TurnedDiameter
+from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter
 from jobcards.definition.job import Blank, Part
-from jobcards.definition.model import Model
 from jobcards.definition.problem import Problem
 
-ACROSS = {"front": "xy", "back": "xy", "top": "xz", "bottom": "xz", "left end": "yz", "right end": "yz"}
 BARS = {"flat bar": ("width", "thickness"), "round bar": ("diameter",)}
 TURNED_SHAPES = (TurnedDiameter, TurnedChamfer)
 MILLED_SHAPES = (Serrations, Bevel)
@@ -72,15 +71,5 @@ def check_feature(feature: Feature, part: Part) -> Iterator[Problem]:
         yield Problem(
             feature.place("shape"), f"{feature.shape} are not cut on a turned part here", "use them on a block"
         )
-    if isinstance(feature, Hole):
-        for position in feature.at:
-            yield from check_place(position, feature.enters, ACROSS[feature.enters])
-
-
-def check_place(position: Model, face: str, wanted: str) -> Iterator[Problem]:
-    """A place on a face is told by the two axes that run along it."""
-    given = "".join(axis for axis in "xyz" if getattr(position, axis) is not None)
-    if given != wanted:
-        told = " and ".join(given) or "nothing"
-        wrong = f"a place on the {face} is told by {' and '.join(wanted)}, not by {told}"
-        yield Problem(position.mark, wrong, f"write {{{wanted[0]}: …, {wanted[1]}: …}}")
+    if isinstance(feature, Placed):
+        yield from check_placed(feature)

@@ -4,7 +4,8 @@ from jobcards.definition.features import angled, by_hand, holes, turned
 from jobcards.definition.features.angled import Bevel, Serrations
 from jobcards.definition.features.base import ENDS, FACES, Feature, Position, Shapes
 from jobcards.definition.features.by_hand import BrokenCorners
-from jobcards.definition.features.holes import Hole
+from jobcards.definition.features.holes import Countersink, Hole, Tapped
+from jobcards.definition.features.places import Circle, Grid, Placed, Row
 from jobcards.definition.features.turned import TurnedChamfer, TurnedDiameter
 from jobcards.definition.kinds import OneOf
 
@@ -18,10 +19,16 @@ __all__ = [
     "SHAPES",
     "Bevel",
     "BrokenCorners",
+    "Circle",
+    "Countersink",
     "Feature",
+    "Grid",
     "Hole",
+    "Placed",
     "Position",
+    "Row",
     "Serrations",
+    "Tapped",
     "TurnedChamfer",
     "TurnedDiameter",
 ]
