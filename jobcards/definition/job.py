@@ -20,9 +20,11 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
-from jobcards.definition.size import Size
+from jobcards.definition.processes import Assemble, Grind, Heat, Saw
+from jobcards.definition.size import Size, StatedSize
 
 LEVELS = ("beginner", "some practice", "experienced")
+MOST_VARIANTS = 12
 
 
 @dataclass(kw_only=True)
@@ -160,9 +162,35 @@ class SetUp(Model):
     operations: list[Operation] = key(
         Many(Nested(Operation)), "what is done, in order", "[{cut: seat, with: boring head}]", default=[]
     )
+    saw: Saw | None = key(Nested(Saw), "the blank sawn off its bar", "{to: stop, with: saw blade}", default=None)
+    heat: Heat | None = key(
+        Nested(Heat), "heat treatment", "{harden: {to: 1475}, temper: {to: light straw}}", default=None
+    )
+    grind: Grind | None = key(
+        Nested(Grind), "faces ground to size", "{faces: [back, front], with: grinding wheel}", default=None
+    )
+    assemble: Assemble | None = key(
+        Nested(Assemble), "parts put together", "{steps: [Push the pin in.], check: [running clearance]}", default=None
+    )
+    inspect: list[str] = key(
+        Many(Name()), "sizes to measure before going on, by name", "[seat bore, recess depth]", default=[]
+    )
     after: str = key(Text(), "what must be done before the next set-up", "Bring the head back square.", default="")
     stopping_point: str = key(
         Text(), "why this is a good place to stop", "The blank can wait.", yaml="stopping point", default=""
+    )
+
+
+@dataclass(kw_only=True)
+class Alternative(Model):
+    """Another way to do a piece of the route, for a shop that lacks something. Worked out and dry-run just the same."""
+
+    instead_of: list[str] = key(
+        Many(Name()), "the set-ups it stands for, by their titles", "[pin seat]", yaml="instead of"
+    )
+    why: str = key(Text(), "for whom it is, and what it costs", "For a drill press without a readout.", default="")
+    route: list[SetUp] = key(
+        Many(Nested(SetUp)), "the set-ups done in their place", "[{set-up: pin seat by layout, machine: drill press}]"
     )
 
 
@@ -184,6 +212,12 @@ class Part(Model):
     )
     features: dict[str, Feature] = key(Named(FEATURE), "the shapes on it, by name", "{seat: {shape: hole}}")
     route: list[SetUp] = key(Many(Nested(SetUp)), "the set-ups in order", "[{set-up: pin seat, machine: knee mill}]")
+    alternatives: dict[str, Alternative] = key(
+        Named(Nested(Alternative)),
+        "other ways to do a piece of the route, by name",
+        "{without a readout: {instead of: [pin seat], route: […]}}",
+        default={},
+    )
 
 
 @dataclass(kw_only=True)
@@ -200,9 +234,11 @@ class Requirement(Model):
 
 @dataclass(kw_only=True)
 class Job(Model):
-    """A job definition."""
+    """A job definition, or one of its variants. `family`: address and title of each card that the file makes."""
 
     slug: str = ""
+    variant: str = ""
+    family: tuple[tuple[str, str], ...] = ()
     title: str = key(Name(), "what is made", "Equalising clamp")
     scenario: str = key(Text(), "where the sizes come from; invented ones say so", "Invented for practice.")
     summary: str = key(Text(), "one or two sentences", "A rocker swings on a pin.")
@@ -222,6 +258,12 @@ class Job(Model):
     )
     sizes: dict[str, Size] = key(
         Named(Toleranced()), "the drawing's sizes, by name", "{length: 4-1/2 ±0.005}", default={}
+    )
+    variants: dict[str, dict[str, StatedSize]] = key(
+        Named(Named(Toleranced()), most=MOST_VARIANTS),
+        "the same job with some sizes changed, by name; each makes a card of its own",
+        "{3 in long: {length: 3 ±0.005}}",
+        default={},
     )
     parts: dict[str, Part] = key(Named(Nested(Part)), "the parts, by name", "{rocker: {…}}")
     requirements: dict[str, Requirement] = key(

@@ -20,6 +20,7 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
+from jobcards.definition.shop_machines import Furnace, Saw, Shaper, SurfaceGrinder
 
 CUTTER_MATERIALS = ("high-speed steel", "carbide")
 
@@ -187,6 +188,14 @@ CUTTER_KINDS = (
     "counterbore",
     "turning tool",
     "parting tool",
+    "T-slot cutter",
+    "dovetail cutter",
+    "V-cutter",
+    "chamfer mill",
+    "corner-rounding cutter",
+    "shaper tool",
+    "saw blade",
+    "grinding wheel",
     "file",
 )
 
@@ -208,6 +217,13 @@ class Cutter(Model):
     nose_radius: Expression | None = key(Length(), "a turning tool's nose", "1/64", yaml="nose radius", default=None)
     width: Expression | None = key(Length(positive=True), "a parting tool's width", "3/32", default=None)
     reach: Expression | None = key(Length(positive=True), "how far a parting tool reaches in", "5/8", default=None)
+    flat: Expression | None = key(Length(), "the flat on the tip of a pointed tool", "0.005", default=None)
+    neck: Expression | None = key(Length(positive=True), "across a T-slot cutter's neck", "25/64", default=None)
+    angle: Expression | None = key(
+        Angle(positive=True, below=90.0), "a dovetail cutter's flank from its end", "60°", default=None
+    )
+    tip: Expression | None = key(Length(), "across a corner-rounding cutter's small end", "1/4", default=None)
+    radius: Expression | None = key(Length(positive=True), "of the corner that it rounds", "1/8", default=None)
     smallest: Expression | None = key(Length(positive=True), "a boring head's smallest bore", "3/8", default=None)
     largest: Expression | None = key(Length(positive=True), "a boring head's largest bore", "3", default=None)
 
@@ -232,7 +248,18 @@ class Instrument(Model):
     uncertainty: Expression = key(Value(), "how far one reading may be off", "0.0001")
 
 
-MACHINE = OneOf("kind", (("mill", Mill), ("lathe", Lathe), ("bench", Bench)))
+MACHINE = OneOf(
+    "kind",
+    (
+        ("mill", Mill),
+        ("lathe", Lathe),
+        ("bench", Bench),
+        ("saw", Saw),
+        ("shaper", Shaper),
+        ("furnace", Furnace),
+        ("surface grinder", SurfaceGrinder),
+    ),
+)
 HOLDER = OneOf(
     "kind",
     (
