@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from jobcards.definition.checks.holes import check_placed
 from jobcards.definition.checks.known import Known
+from jobcards.definition.checks.milled import check_milled
 from jobcards.definition.expression import Expression
 from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter
 from jobcards.definition.job import Blank, Part
@@ -71,5 +72,6 @@ def check_feature(feature: Feature, part: Part) -> Iterator[Problem]:
         yield Problem(
             feature.place("shape"), f"{feature.shape} are not cut on a turned part here", "use them on a block"
         )
+    yield from check_milled(feature, part)
     if isinstance(feature, Placed):
         yield from check_placed(feature)
