@@ -57,7 +57,9 @@ def marks_line(card: Card, site_url: str, page: str) -> Html:
     """What tells this sheet from an older one, and the way back to the card."""
     back = html.link("../index.html", "Back to the card", class_="screen-only")
     stale = element("p", hidden="", class_="stale", data_stale="", role="status")
-    told = element("p", furniture(qr.marks(card)), " ", back, class_="marks")
+    unit = {"in": "inches", "mm": "millimetres"}[card.unit]
+    lengths = f"Lengths in {unit}; depths below the face touched. "
+    told = element("p", furniture(qr.marks(card)), " ", lengths, back, class_="marks")
     return element("div", qr.code(card, site_url, page), told, stale, class_="sheet-head")
 
 
@@ -99,6 +101,8 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     told += [f"{hold.high_end} high"] if hold.high_end else []
     told += [f"{hold.out} out"] if hold.out else []
     named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out"}
+    if hold.kind == "sine bar in vise":
+        del named["parallel height"]  # what the work stands on there is the bar itself
     told += [join([f"{word} ", strong(writer, hold.sizes[key])]) for key, word in named.items() if key in hold.sizes]
     return join(told, ", ")
 
