@@ -206,6 +206,40 @@ def peck_count(depth: float, first: float, each: float) -> float:
     return float(1 + ceil(max(0.0, depth - first) / each - 1e-9))
 
 
+@formula(title="Depth of a peck", text="peck = times * diameter", source=COMMON)
+def peck_depth(diameter: float, times: float) -> float:
+    """How deep a drill goes before it is drawn out to clear its flutes, so many diameters at a time.
+
+    Args:
+        diameter [length]: diameter of the drill
+        times [1]: diameters a peck: 3 for the first, 1 for each after it
+    Returns [length]: depth of the peck
+    Raises CannotBeDone: when a size is not more than 0
+
+    >>> peck_depth(0.25, 3)
+    0.75
+    """
+    positive(diameter=diameter, times=times)
+    return times * diameter
+
+
+@formula(title="Feed of a reamer", text="feed = times * drill_feed", source=COMMON)
+def reamer_feed(drill_feed: float, times: float) -> float:
+    """Feed a turn of a reamer, from that of a drill of its size: fed slower, it rubs and chatters.
+
+    Args:
+        drill_feed [length]: feed a turn of a drill of that size
+        times [1]: how many times as much, 2 or 3
+    Returns [length]: feed a turn
+    Raises CannotBeDone: when a size is not more than 0
+
+    >>> reamer_feed(0.005, 2)
+    0.01
+    """
+    positive(drill_feed=drill_feed, times=times)
+    return times * drill_feed
+
+
 @formula(
     title="Fall of the surface across a cross hole",
     text="fall = shaft / 2 - sqrt((shaft / 2)**2 - (hole / 2)**2)",

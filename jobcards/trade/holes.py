@@ -3,6 +3,8 @@
 Angles are in degrees, counter-clockwise from the three o'clock direction (+x). Lengths are all in one unit.
 """
 
+from math import hypot
+
 from jobcards.source import ARITHMETIC, GEOMETRY
 from jobcards.trade.degrees import cos, sin
 from jobcards.trade.formula import CannotBeDone, formula
@@ -201,3 +203,96 @@ def row_margin(length: float, pitch: float, count: int) -> float:
             "make fewer or set them closer"
         )
     return margin
+
+
+@formula(title="Hole on a circle, x running left", text="x = centre - circle / 2 * cos(angle)", source=GEOMETRY)
+def hole_x_left(centre: float, circle: float, angle: float) -> float:
+    """Place of a hole on a circle along an axis whose sizes grow to the left on the drawing.
+
+    Args:
+        centre [length]: centre of the circle, along that axis
+        circle [length]: diameter of the circle through the hole centres
+        angle [deg]: direction of the hole from the centre, counter-clockwise from the right as drawn
+    Returns [length]: the hole along that axis
+    Raises CannotBeDone: when the circle is not more than 0
+
+    >>> round(hole_x_left(1.0, 2.0, 60), 4)
+    0.5
+    """
+    finite(centre=centre, angle=angle)
+    positive(diameter_of_the_circle_of_holes=circle)
+    return centre - circle / 2 * cos(angle)
+
+
+@formula(title="Hole on a circle, y running down", text="y = centre - circle / 2 * sin(angle)", source=GEOMETRY)
+def hole_y_down(centre: float, circle: float, angle: float) -> float:
+    """Place of a hole on a circle along an axis whose sizes grow downward on the drawing, as z does seen from above.
+
+    Args:
+        centre [length]: centre of the circle, along that axis
+        circle [length]: diameter of the circle through the hole centres
+        angle [deg]: direction of the hole from the centre, counter-clockwise from the right as drawn
+    Returns [length]: the hole along that axis
+    Raises CannotBeDone: when the circle is not more than 0
+
+    >>> round(hole_y_down(1.0, 2.0, 30), 4)
+    0.5
+    """
+    finite(centre=centre, angle=angle)
+    positive(diameter_of_the_circle_of_holes=circle)
+    return centre - circle / 2 * sin(angle)
+
+
+@formula(title="From axis to axis", text="apart = sqrt((x2 - x1)**2 + (y2 - y1)**2)", source=GEOMETRY)
+def axes_apart(x1: float, y1: float, x2: float, y2: float) -> float:
+    """Straight distance of two parallel axes.
+
+    Args:
+        x1 [length]: the first axis, one way
+        y1 [length]: the first axis, the other way
+        x2 [length]: the second axis, one way
+        y2 [length]: the second axis, the other way
+    Returns [length]: distance
+    Raises CannotBeDone: when a place is not a number
+
+    >>> axes_apart(0, 0, 3, 4)
+    5.0
+    """
+    finite(first_x=x1, first_y=y1, second_x=x2, second_y=y2)
+    return hypot(x2 - x1, y2 - y1)
+
+
+@formula(title="Metal between a hole and an edge", text="wall = distance - diameter / 2", source=GEOMETRY)
+def wall_to_edge(distance: float, diameter: float) -> float:
+    """Metal left between a hole and the edge beside it; less than 0 when the hole breaks out.
+
+    Args:
+        distance [length]: from the hole's axis to the edge
+        diameter [length]: diameter of the hole
+    Returns [length]: wall
+    Raises CannotBeDone: when the diameter is not more than 0
+
+    >>> wall_to_edge(0.5, 0.25)
+    0.375
+    """
+    finite(distance=distance)
+    positive(diameter=diameter)
+    return distance - diameter / 2
+
+
+@formula(title="Upper edge of a hole", text="edge = centre + diameter / 2", source=GEOMETRY)
+def upper_edge(centre: float, diameter: float) -> float:
+    """Height of a hole's upper edge over the plate: a line that the finished hole just touches shows where it ran.
+
+    Args:
+        centre [length]: height of its middle
+        diameter [length]: diameter of the hole
+    Returns [length]: height of its upper edge
+    Raises CannotBeDone: when the diameter is not more than 0
+
+    >>> upper_edge(1.0, 0.5)
+    1.25
+    """
+    finite(centre=centre)
+    positive(diameter=diameter)
+    return centre + diameter / 2

@@ -6,7 +6,7 @@ thread, on which charts' "75 per cent" rests; and of 1.0825 pitches, twice the h
 
 from math import sqrt
 
-from jobcards.source import COMMON, Source, published
+from jobcards.source import ARITHMETIC, COMMON, Source, published
 from jobcards.tables import table
 from jobcards.trade.deviations import checked_unit, converted
 from jobcards.trade.drills import drill_diameter
@@ -151,6 +151,41 @@ def blind_hole_depth(full_thread: float, pitch: float, chamfer_threads: float, s
     positive(full_thread=full_thread, pitch=pitch)
     not_negative(chamfer_threads=chamfer_threads, spare=spare)
     return full_thread + chamfer_threads * pitch + spare
+
+
+@formula(title="Length of a tap's chamfer", text="chamfer = chamfer_threads * pitch", source=COMMON)
+def tap_chamfer(pitch: float, chamfer_threads: float) -> float:
+    """How far the tip of a tap runs ahead of its first full thread.
+
+    Args:
+        pitch [length]: distance from thread to thread
+        chamfer_threads [1]: threads of the tap's chamfer
+    Returns [length]: length of the chamfer
+    Raises CannotBeDone: when the pitch is nothing or less, or the chamfer is negative.
+
+    >>> tap_chamfer(pitch=0.05, chamfer_threads=5)
+    0.25
+    """
+    positive(pitch=pitch)
+    not_negative(chamfer_threads=chamfer_threads)
+    return chamfer_threads * pitch
+
+
+@formula(title="Turns of a tap", text="turns = depth / pitch", source=ARITHMETIC)
+def tap_turns(depth: float, pitch: float) -> float:
+    """Turns of the handle from the tap's first bite until its tip has gone a depth.
+
+    Args:
+        depth [length]: how far the tip goes
+        pitch [length]: distance from thread to thread
+    Returns [1]: turns
+    Raises CannotBeDone: when a size is nothing or less.
+
+    >>> tap_turns(depth=0.75, pitch=0.05)
+    15.0
+    """
+    positive(depth=depth, pitch=pitch)
+    return depth / pitch
 
 
 @formula(

@@ -33,6 +33,8 @@ CHECKS = [
     Check("drilling.peck_count", {"depth": 3.0, "first": 0.75, "each": 0.25}, 10, 0, COMMON),
     Check("drilling.peck_count", {"depth": 0.7, "first": 0.75, "each": 0.25}, 1, 0, COMMON),
     Check("drilling.peck_count", {"depth": 1.1, "first": 0.75, "each": 0.25}, 3, 0, COMMON),
+    Check("drilling.peck_depth", {"diameter": 0.25, "times": 3}, 0.75, 1e-09, COMMON),
+    Check("drilling.reamer_feed", {"drill_feed": 0.005, "times": 2}, 0.010, 1e-09, COMMON),
     # 3, 4, 5: half of 1.0 and of 0.6 leave 0.4.
     Check("drilling.cross_hole_fall", {"shaft": 1.0, "hole": 0.6}, 0.1, 1e-09, GEOMETRY),
     Check("drilling.cross_hole_fall", {"shaft": 1.0, "hole": 1.0}, 0.5, 1e-09, GEOMETRY),

@@ -47,6 +47,9 @@ CHECKS = [
     Check("tapping.tap_drill_of_full", {"diameter": 6, "pitch": 1, "percent": 92.376}, 5.0, 5e-5, ARITHMETIC),
     Check("tapping.tap_drill_by_pitch", {"diameter": 12, "pitch": 1.75}, 10.25, 1e-12, COMMON),
     # D - P always leaves 76.98 per cent of 1.299 pitches.
+    Check("tapping.tap_chamfer", {"pitch": 0.05, "chamfer_threads": 5}, 0.25, 1e-12, COMMON),
+    # 20 threads in an inch: 20 turns an inch.
+    Check("tapping.tap_turns", {"depth": 1.0, "pitch": 0.05}, 20, 1e-9, ARITHMETIC),
     Check("tapping.thread_percent", {"diameter": 0.5, "pitch": 1 / 13, "hole": 0.5 - 1 / 13}, 76.98, 5e-3, HANDBOOK),
     Check("tapping.thread_percent", {"diameter": 8, "pitch": 1.25, "hole": 6.75}, 76.98, 5e-3, HANDBOOK),
     Check("tapping.thread_percent", {"diameter": 0.5, "pitch": 1 / 13, "hole": 27 / 64}, 78, 0.5, CHARTS),
