@@ -51,6 +51,23 @@ def turned_roughness(feed: float, nose_radius: float) -> float:
     return feed**2 / (18 * math.sqrt(3) * nose_radius)
 
 
+@formula(title="Roughness in millionths", text="fine = roughness * factor", source=GEOMETRY)
+def roughness_fine(roughness: float, factor: float) -> float:
+    """A roughness in the small unit it is spoken of: millionths of an inch, or thousandths of a millimetre.
+
+    Args:
+        roughness [length]: roughness in the length's own unit
+        factor [1]: 1000000 for inches, 1000 for millimetres
+    Returns [1]: roughness in the small unit
+    Raises CannotBeDone: when a size is not more than zero.
+
+    >>> roughness_fine(0.0008, 1000)
+    0.8
+    """
+    positive(roughness=roughness, factor=factor)
+    return roughness * factor
+
+
 @formula(title="Feed for a roughness", text="feed = sqrt(18 * sqrt(3) * nose_radius * roughness)", source=GEOMETRY)
 def feed_for_roughness(roughness: float, nose_radius: float) -> float:
     """The coarsest feed a turn that geometry allows for an average roughness Ra.

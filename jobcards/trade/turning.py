@@ -140,3 +140,65 @@ def stick_out(length: float, facing: float, parting: float, clearance: float) ->
     positive(length=length)
     not_negative(facing=facing, parting=parting, clearance=clearance)
     return length + facing + parting + clearance
+
+
+@formula(
+    title="Dial setting for a bore",
+    text="dial = -(finish - start) / 2 * (1 + reads_diameter)",
+    source=COMMON,
+)
+def boring_dial(start: float, finish: float, reads_diameter: int) -> float:
+    """Cross-slide dial for a bore, from nothing at the touch on its wall; less than zero: wound away from the axis.
+
+    Args:
+        start [length]: diameter of the hole now
+        finish [length]: diameter wanted
+        reads_diameter [1]: 1 when the dial reads the change of diameter, 0 when it reads the infeed
+    Returns [length]: dial reading, counting back from the touch
+    Raises CannotBeDone: when the bore would grow smaller, or the kind of dial is neither 1 nor 0.
+
+    >>> round(boring_dial(0.480, 0.500, 0), 4), round(boring_dial(0.480, 0.500, 1), 4)
+    (-0.01, -0.02)
+    """
+    not_negative(start=start, finish=finish)
+    if finish < start:
+        raise CannotBeDone(f"a hole of {start:g} does not grow smaller to {finish:g}; drill a smaller hole first")
+    return -(finish - start) / 2 * (1 + kind_of_dial(reads_diameter))
+
+
+@formula(title="Moving opposite jaws", text="move = (high - low) / 2", source=COMMON)
+def jaw_move(high: float, low: float) -> float:
+    """How far the work is pushed by two opposite jaws of a four-jaw chuck: half of what the indicator swings.
+
+    Args:
+        high [length]: indicator reading over one jaw
+        low [length]: reading over the jaw opposite
+    Returns [length]: how far to push toward the jaw with the lower reading
+    Raises CannotBeDone: when the readings are given the wrong way round.
+
+    >>> jaw_move(0.020, 0.008)
+    0.006
+    """
+    finite(high=high, low=low)
+    if low > high:
+        raise CannotBeDone(f"the lower reading {low:g} is more than the higher {high:g}; change them round")
+    return (high - low) / 2
+
+
+@formula(title="Pressing out of a knurl", text="diameter = start + pitch * factor", source=COMMON)
+def knurled_diameter(start: float, pitch: float, factor: float) -> float:
+    """About how large a knurled diameter comes out: the metal that the points press in rises between them.
+
+    Args:
+        start [length]: diameter turned before
+        pitch [length]: distance from ridge to ridge
+        factor [1]: part of the pitch that the diameter grows by
+    Returns [length]: diameter over the knurl
+    Raises CannotBeDone: when a size is not more than zero.
+
+    >>> round(knurled_diameter(0.980, 0.048, 0.4), 4)
+    0.9992
+    """
+    positive(start=start, pitch=pitch)
+    not_negative(factor=factor)
+    return start + pitch * factor
