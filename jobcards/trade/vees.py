@@ -156,3 +156,43 @@ def vee_width_from_pin(height: float, pin: float, angle: float) -> float:
     if height > pin / 2 * (1 + sin(angle / 2)):
         raise CannotBeDone(f"a pin of {pin:g} that stands {height:g} high lies on the corners; take a smaller pin")
     return 2 * tan(angle / 2) * (pin / 2 * (1 + 1 / sin(angle / 2)) - height)
+
+
+@formula(title="Depth of a V-groove", text="depth = (width - root) / (2 * tan(angle / 2))", source=GEOMETRY)
+def vee_depth(width: float, root: float, angle: float) -> float:
+    """Depth of a V-groove from its width at the face.
+
+    Args:
+        width [length]: width of the groove at the face
+        root [length]: flat at its bottom, 0 for sharp
+        angle [deg]: full angle of the groove
+    Returns [length]: depth below the face
+    Raises CannotBeDone: when the flat at the bottom is as wide as the groove
+
+    >>> round(vee_depth(0.500, 0.0, 90), 4)
+    0.25
+    """
+    positive(width=width)
+    not_negative(root=root)
+    between(0, 180, angle=angle)
+    if root >= width:
+        raise CannotBeDone(f"a flat of {root:g} is as wide as a groove of {width:g}; take a sharper cutter")
+    return (width - root) / (2 * tan(angle / 2))
+
+
+@formula(title="Pin for the middle of a V's flanks", text="pin = width / (2 * cos(angle / 2))", source=GEOMETRY)
+def vee_middle_pin(width: float, angle: float) -> float:
+    """Pin that touches the flanks of a V-groove halfway down, where it measures best.
+
+    Args:
+        width [length]: width of the groove at the face
+        angle [deg]: full angle of the groove
+    Returns [length]: diameter of the pin
+    Raises CannotBeDone: when the width is not more than 0 or the angle not between 0 and 180
+
+    >>> round(vee_middle_pin(0.500, 90), 4)
+    0.3536
+    """
+    positive(width=width)
+    between(0, 180, angle=angle)
+    return width / (2 * cos(angle / 2))

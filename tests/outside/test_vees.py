@@ -23,6 +23,11 @@ CHECKS = [
     Check("vees.flank_feed", {"depth": 0.1, "angle": 90.0}, 0.1414214, 1e-07, GEOMETRY),
     Check("vees.vee_width", {"depth": 0.25, "root": 0.0, "angle": 90.0}, 0.5, 1e-09, GEOMETRY),
     Check("vees.vee_width", {"depth": 0.0866025, "root": 0.02, "angle": 60.0}, 0.12, 1e-06, GEOMETRY),
+    # The same the other way, and pins that touch halfway down: in a square V 0.5 wide, 0.3535534 across.
+    Check("vees.vee_depth", {"width": 0.5, "root": 0.0, "angle": 90.0}, 0.25, 1e-09, GEOMETRY),
+    Check("vees.vee_depth", {"width": 0.12, "root": 0.02, "angle": 60.0}, 0.0866025, 1e-06, GEOMETRY),
+    Check("vees.vee_middle_pin", {"width": 0.5, "angle": 90.0}, 0.3535534, 1e-07, GEOMETRY),
+    Check("vees.vee_middle_pin", {"width": 1.0, "angle": 60.0}, 0.5773503, 1e-07, GEOMETRY),
     # In a square V 0.25 deep the middle of a 0.500 pin stands 0.353553 over the bottom: over the face 0.353553.
     Check("vees.vee_over_pin", {"width": 0.5, "pin": 0.5, "angle": 90.0}, 0.353553, 1e-06, GEOMETRY),
     # In a 60 degree V 0.866025 deep a pin of 0.6 tops out at 0.9 over the bottom.

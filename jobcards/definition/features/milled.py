@@ -47,9 +47,7 @@ class Slot(Across):
     start: Expression | None = key(
         Length(positive=True), "where a closed end begins, from the left end, bottom or back", "3/4", default=None
     )
-    length: Expression | None = key(
-        Length(positive=True), "how long it is, over its rounded ends", "2", default=None
-    )
+    length: Expression | None = key(Length(positive=True), "how long it is, over its rounded ends", "2", default=None)
     corner_radius: Expression | None = key(
         Length(positive=True),
         "largest radius left in the corners of a closed end; left out, half of the width",
