@@ -5,13 +5,14 @@ from collections.abc import Iterator
 from jobcards.definition.checks.holes import check_placed
 from jobcards.definition.checks.known import Known
 from jobcards.definition.checks.milled import check_milled
+from jobcards.definition.checks.serrated import check_serrated
 from jobcards.definition.expression import Expression
-from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter
+from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter, lathe
 from jobcards.definition.job import Blank, Part
 from jobcards.definition.problem import Problem
 
 BARS = {"flat bar": ("width", "thickness"), "round bar": ("diameter",)}
-TURNED_SHAPES = (TurnedDiameter, TurnedChamfer)
+TURNED_SHAPES = (TurnedDiameter, TurnedChamfer, *lathe.MODELS)
 MILLED_SHAPES = (Serrations, Bevel)
 
 
@@ -66,6 +67,8 @@ def check_blank(part: Part, known: Known) -> Iterator[Problem]:
 
 def check_feature(feature: Feature, part: Part) -> Iterator[Problem]:
     """A feature suits the part and is placed on its face."""
+    if isinstance(feature, Serrations):
+        yield from check_serrated(feature)
     if isinstance(feature, TURNED_SHAPES) and not part.turned:
         yield Problem(feature.place("shape"), f"a block has no {feature.shape}", "use it on a turned part")
     if isinstance(feature, MILLED_SHAPES) and not part.block:

@@ -2,8 +2,14 @@
 
 from collections.abc import Iterator
 
+from jobcards.definition.checks.processes import (
+    check_alternative,
+    check_processes,
+    does_something,
+    with_alternative,
+)
 from jobcards.definition.features import FACES
-from jobcards.definition.job import Hold, Operation, Part, SetUp, Zero
+from jobcards.definition.job import Alternative, Hold, Operation, Part, SetUp, Zero
 from jobcards.definition.problem import Problem, advise
 
 OPPOSITE = {"front": "back", "top": "bottom", "left end": "right end"}
@@ -22,11 +28,31 @@ def check_route(name: str, part: Part) -> Iterator[Problem]:
         yield from check_setup(setup, part, first=number == 0, zeroed=zeroed)
         zeroed = bool(setup.zero) or setup.keep_zero
     yield from check_cut(name, part)
+    for called, alternative in part.alternatives.items():
+        yield from check_other_way(name, part, called, alternative)
+
+
+def check_other_way(name: str, part: Part, called: str, alternative: Alternative) -> Iterator[Problem]:
+    """The problems of an alternative: its own set-ups, and every feature cut once by the route it gives."""
+    wrong = list(check_alternative(part, called, alternative))
+    yield from wrong
+    if wrong:
+        return
+    other = with_alternative(part, alternative)
+    zeroed = False
+    for number, setup in enumerate(other.route):
+        if setup in alternative.route:
+            yield from check_setup(setup, part, first=number == 0, zeroed=zeroed)
+        zeroed = bool(setup.zero) or setup.keep_zero
+    known = set(check_cut(name, part))
+    for problem in check_cut(name, other):
+        if problem not in known:
+            yield Problem(alternative.place("route"), f"by the alternative, {problem.wrong}", problem.instead)
 
 
 def check_setup(setup: SetUp, part: Part, first: bool, zeroed: bool) -> Iterator[Problem]:
     """The problems of one set-up by itself. `zeroed`: the set-up before has a zero that can be kept."""
-    if not setup.operations and not setup.square_up:
+    if not setup.operations and not setup.square_up and not does_something(setup):
         yield Problem(setup.mark, f"nothing is done in the set-up “{setup.title}”", "write operations: or square up:")
     if setup.keep_zero and setup.zero:
         yield Problem(setup.place("keep_zero"), "the zero is both kept and set anew", "leave keep zero or zero out")
@@ -34,6 +60,7 @@ def check_setup(setup: SetUp, part: Part, first: bool, zeroed: bool) -> Iterator
         yield Problem(setup.place("keep_zero"), "there is no set-up before whose zero could be kept", "write zero:")
     elif setup.keep_zero and not zeroed:
         yield Problem(setup.place("keep_zero"), "the set-up before has no zero that could be kept", "write zero: here")
+    yield from check_processes(setup, part)
     if setup.square_up:
         yield from check_square_up(setup, part)
     if setup.hold:

@@ -5,12 +5,18 @@ A family of features has a file of its own here; its `PLANNERS` says which funct
 
 from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
-from jobcards.planning.shapes import angled, by_hand, holes, turned
+from jobcards.planning.shapes import angled, by_hand, holes, stated, turned
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
 
-PLANNERS: dict[type, Planner] = {**holes.PLANNERS, **angled.PLANNERS, **turned.PLANNERS, **by_hand.PLANNERS}
+PLANNERS: dict[type, Planner] = {
+    **holes.PLANNERS,
+    **angled.PLANNERS,
+    **turned.PLANNERS,
+    **by_hand.PLANNERS,
+    **stated.PLANNERS,
+}
 
 
 def plan_shape(work: Work, part_id: str, part: Part) -> ShapePlan:

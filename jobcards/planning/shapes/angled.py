@@ -6,6 +6,7 @@ from jobcards.definition import features as drawn
 from jobcards.definition.features import Feature
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number
+from jobcards.planning.shapes import serrated
 from jobcards.planning.shapes.place import Planner
 from jobcards.planning.work import Work
 from jobcards.trade import grooves
@@ -14,6 +15,8 @@ from jobcards.trade import grooves
 def plan_serrations(work: Work, feature_id: str, name: str, row: Feature, block: Mapping[str, Number]) -> FeaturePlan:
     """A row of serrations: pitch, depth for the flat that is left, and how many."""
     assert isinstance(row, drawn.Serrations)
+    if row.tilt is None:
+        return serrated.plan_upright(work, feature_id, name, row, block)
     sizes = {
         "pitch": work.expression(f"{feature_id}.pitch", row.pitch, f"{name}: pitch"),
         "tilt": work.expression(f"{feature_id}.tilt", row.tilt, f"{name}: flank from the upright", "deg"),
