@@ -82,6 +82,7 @@ class Hold(Model):
     )
     out: str = key(Choice(ENDS), "on the lathe: the end that stands out", "right end", default="")
     by: str = key(Name(), "on the lathe: the feature it is held by; left out, the bar itself", "shank", default="")
+    support: str = key(Choice(("centre",)), "on the lathe: what steadies the end that stands out", "centre", default="")
 
 
 @dataclass(kw_only=True)

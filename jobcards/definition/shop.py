@@ -79,6 +79,34 @@ class Lathe(Model):
         yaml="cross slide",
     )
     carriage: Screw = key(Nested(Screw), "the carriage's dial", "{per turn: 1.000, division: 0.005, backlash: 0.010}")
+    compound: Screw | None = key(
+        Nested(Screw), "the compound's dial", "{per turn: 0.100, division: 0.001, backlash: 0.006}", default=None
+    )
+    compound_travel: Expression | None = key(
+        Length(positive=True), "how far the compound travels", "3", yaml="compound travel", default=None
+    )
+    compound_counts_from: str = key(
+        Choice(("cross slide", "axis")),
+        "the line along which the compound lies when its scale shows nothing",
+        "cross slide",
+        yaml="compound counts from",
+        default="cross slide",
+    )
+    set_over: Expression | None = key(
+        Length(positive=True), "how far the tailstock sets over", "5/8", yaml="set over", default=None
+    )
+    tailstock: Screw | None = key(
+        Nested(Screw), "the tailstock's dial", "{per turn: 0.100, division: 0.001, backlash: 0.010}", default=None
+    )
+    leadscrew: float | None = key(
+        Number(), "threads per inch of the leadscrew, or its pitch in mm in a mm shop", "8", default=None
+    )
+    threads_per_inch: list[float] = key(
+        Many(Number()), "the inch threads its gears cut", "[8, 10, 13, 16, 20]", yaml="threads per inch", default=[]
+    )
+    metric_pitches: list[float] = key(
+        Many(Number()), "the metric pitches its gears cut", "[1, 1.25, 1.5, 1.75]", yaml="metric pitches", default=[]
+    )
 
 
 @dataclass(kw_only=True)
@@ -154,6 +182,30 @@ class Chuck(Model):
     jaw_depth: Expression = key(Length(positive=True), "length of the jaws", "1", yaml="jaw depth")
     largest: Expression = key(Length(positive=True), "largest diameter it takes", "4")
     runout: Expression = key(Length(), "how far out of true it runs", "0.003")
+    jaws: str = key(
+        Choice(("together", "one by one")),
+        "whether its jaws move together or one by one",
+        "together",
+        default="together",
+    )
+
+
+@dataclass(kw_only=True)
+class Centres(Model):
+    """Two centres, a driving plate and a dog."""
+
+    kind: str = key(Choice(("centres",)), "what it is", "centres")
+    dog: Expression = key(Length(positive=True), "how much of the work the dog takes up", "3/4")
+    largest: Expression = key(Length(positive=True), "largest diameter that the dog takes", "1-1/4")
+    point: Expression = key(Length(positive=True), "across a centre's body", "1/2")
+
+
+@dataclass(kw_only=True)
+class Faceplate(Model):
+    """A faceplate with bolts and straps."""
+
+    kind: str = key(Choice(("faceplate",)), "what it is", "faceplate")
+    diameter: Expression = key(Length(positive=True), "across", "8")
 
 
 @dataclass(kw_only=True)
@@ -188,6 +240,13 @@ CUTTER_KINDS = (
     "counterbore",
     "turning tool",
     "parting tool",
+    "grooving tool",
+    "threading tool",
+    "boring bar",
+    "centre drill",
+    "knurling tool",
+    "form tool",
+    "die",
     "T-slot cutter",
     "dovetail cutter",
     "V-cutter",
@@ -196,6 +255,8 @@ CUTTER_KINDS = (
     "shaper tool",
     "saw blade",
     "grinding wheel",
+    "reamer",
+    "tap",
     "file",
 )
 
@@ -204,6 +265,7 @@ CUTTER_KINDS = (
 class Cutter(Model):
     """A cutter."""
 
+    assumed: bool = False  # not of the shop file: it stands in for one that a job names and the shop lacks
     kind: str = key(Choice(CUTTER_KINDS), "what it is", "end mill")
     diameter: Expression | None = key(Length(positive=True), "across", "3/4", default=None)
     teeth: int = key(Whole(1, 60), "number of teeth", "4", default=1)
@@ -224,6 +286,9 @@ class Cutter(Model):
     )
     tip: Expression | None = key(Length(), "across a corner-rounding cutter's small end", "1/4", default=None)
     radius: Expression | None = key(Length(positive=True), "of the corner that it rounds", "1/8", default=None)
+    thread: str = key(Name(), "the thread that a tap or die cuts", "1/4-20", default="")
+    size: str = key(Name(), "a centre drill's size, by the table", "No. 3", default="")
+    pitch: Expression | None = key(Length(positive=True), "a knurling tool's ridges", "0.048", default=None)
     smallest: Expression | None = key(Length(positive=True), "a boring head's smallest bore", "3/8", default=None)
     largest: Expression | None = key(Length(positive=True), "a boring head's largest bore", "3", default=None)
 
@@ -270,6 +335,8 @@ HOLDER = OneOf(
         ("v-block", VBlock),
         ("chuck", Chuck),
         ("collet", Collet),
+        ("centres", Centres),
+        ("faceplate", Faceplate),
     ),
 )
 

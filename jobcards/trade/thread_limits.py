@@ -93,9 +93,10 @@ def tolerance_6g(diameter: float, pitch: float) -> float:
     positive(diameter=diameter, pitch=pitch)
     for low, high in pairwise(RANGES):
         if low < diameter <= high:
-            plain = 90 * pitch**0.4 * sqrt(low * high) ** 0.1
-            scale = 10 ** math.floor(math.log10(plain))
-            return round(min(PREFERRED, key=lambda step: abs(step - plain / scale)) * scale / 1000, 6)
+            plain: float = 90 * pitch**0.4 * sqrt(low * high) ** 0.1
+            scale = 10.0 ** math.floor(math.log10(plain))
+            off = [abs(step - plain / scale) for step in PREFERRED]
+            return round(PREFERRED[off.index(min(off))] * scale / 1000, 6)
     raise CannotBeDone(
         f"a thread of {diameter:g} mm lies outside the ranges of the standard, {RANGES[0]} to {RANGES[-1]}"
     )

@@ -54,8 +54,8 @@ def rate_of_foot(taper: float) -> float:
     Returns [1]: rate on the diameter
     Raises CannotBeDone: when the taper is less than 0
 
-    >>> rate_of_foot(0.6)
-    0.05
+    >>> rate_of_foot(0.75)
+    0.0625
     """
     not_negative(taper_per_foot=taper)
     return taper / 12

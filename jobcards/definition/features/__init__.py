@@ -1,6 +1,6 @@
 """The shapes a part may have, a family a file. x runs from the left end, y from the bottom, z from the back."""
 
-from jobcards.definition.features import angled, by_hand, holes, milled, stated, turned
+from jobcards.definition.features import angled, by_hand, holes, lathe, milled, stated, turned
 from jobcards.definition.features.angled import Bevel, Serrations
 from jobcards.definition.features.base import ENDS, FACES, Feature, Position, Shapes
 from jobcards.definition.features.by_hand import BrokenCorners
@@ -10,7 +10,15 @@ from jobcards.definition.features.stated import Stated
 from jobcards.definition.features.turned import TurnedChamfer, TurnedDiameter
 from jobcards.definition.kinds import OneOf
 
-SHAPES: Shapes = (*holes.SHAPES, *angled.SHAPES, *turned.SHAPES, *by_hand.SHAPES, *stated.SHAPES, *milled.SHAPES)
+SHAPES: Shapes = (
+    *holes.SHAPES,
+    *angled.SHAPES,
+    *turned.SHAPES,
+    *by_hand.SHAPES,
+    *stated.SHAPES,
+    *milled.SHAPES,
+    *lathe.SHAPES,
+)
 FEATURE = OneOf("shape", SHAPES)
 
 __all__ = [
