@@ -22,6 +22,8 @@ class FeaturePlan:
     sizes by shape: hole, partial bore, counterbore: "diameter", "depth" (through holes carry the part's size there);
     serrations: "pitch", "tilt", "flat", "first", "last", "depth", "count"; bevel: "start", "angle"; broken corners:
     "size";
+    tapped hole: "diameter" (outside of the thread), "thread pitch", "depth" (of full thread), "hole" (wanted for the
+    percentage); countersink: "diameter" at the face, "angle", "depth" (where its sides would meet);
     turned diameter: "diameter", "from", "to"; turned chamfer: "size". A worked extra may stand beside them
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
@@ -34,6 +36,7 @@ class FeaturePlan:
     through: bool = False
     toward: str = ""
     dry_run: bool = True
+    thread: str = ""  # a thread as the definition writes it
 
 
 @dataclass(frozen=True)

@@ -19,6 +19,7 @@ ISO_68 = published("ISO 68-1", "1998", "basic profile: height of the internal th
 CLEARANCE = published("ASME B18.2.8 (inch), ISO 273 (metric)", "1999 and 1979", "table 1")
 CLASSES = ("close", "normal", "loose")
 CHAMFERS = {"taper": 10, "plug": 5, "bottoming": 2}  # threads, the longest of each kind
+BASIS = 3 * sqrt(3) / 4  # pitches that a whole thread counts as in the charts: 1.299
 MOST_OF_1299 = 100 * 5 / 6  # per cent of 1.299 pitches at which an internal thread is full
 
 

@@ -6,7 +6,10 @@ from jobcards.definition import features as drawn
 from jobcards.definition.features import Feature
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number
-from jobcards.planning.shapes.place import ALONG, AXES, BLOCK, Planner
+from jobcards.planning.shapes.patterns import plan_places
+from jobcards.planning.shapes.place import AXES, BLOCK, Planner
+from jobcards.planning.shapes.screws import screw_sizes, sink_sizes
+from jobcards.planning.shapes.threads import plan_tapped
 from jobcards.planning.work import Work
 from jobcards.trade import locating, partial_bores
 from jobcards.trade.setups import FACES
@@ -16,32 +19,56 @@ def plan_hole(work: Work, feature_id: str, name: str, hole: Feature, block: Mapp
     """A hole, a counterbore or a partial bore, and every place it stands at."""
     assert isinstance(hole, drawn.Hole)
     through = hole.depth == "through"
-    straight = AXES[FACES[hole.enters][0]]
+    sizes: dict[str, Number] = {}
+    if hole.screw:
+        sizes.update(screw_sizes(work, feature_id, name, hole))
+    elif hole.diameter is not None:
+        sizes["diameter"] = work.expression(f"{feature_id}.diameter", hole.diameter, f"{name}: diameter")
     if through:
-        depth = block[BLOCK[AXES.index(straight)]]
+        sizes["depth"] = thickness_under(hole.enters, block)
+    elif hole.depth is not None:
+        sizes["depth"] = work.expression(
+            f"{feature_id}.depth",
+            hole.depth,  # type: ignore[arg-type]
+            f"{name}: depth",
+        )
+    pattern = plan_places(work, feature_id, name, hole)
+    if hole.shape == "partial bore" and all(len(place) == 2 for place in pattern.places):
+        sizes.update(partial_bore_sizes(work, feature_id, name, sizes["diameter"], pattern.places[0], block))
+    return FeaturePlan(name, hole.shape, hole.enters, {**sizes, **pattern.sizes}, pattern.places, through)
+
+
+def plan_countersink(work: Work, feature_id: str, name: str, sink: Feature, block: Mapping[str, Number]) -> FeaturePlan:
+    """A cone at the mouth of a hole."""
+    assert isinstance(sink, drawn.Countersink)
+    pattern = plan_places(work, feature_id, name, sink)
+    sizes = sink_sizes(work, feature_id, name, sink)
+    return FeaturePlan(name, sink.shape, sink.enters, {**sizes, **pattern.sizes}, pattern.places)
+
+
+def plan_tapped_hole(
+    work: Work, feature_id: str, name: str, tapped: Feature, block: Mapping[str, Number]
+) -> FeaturePlan:
+    """A tapped hole: its thread, the drill for it, and every place it stands at."""
+    assert isinstance(tapped, drawn.Tapped)
+    through = tapped.depth == "through"
+    sizes = plan_tapped(work, feature_id, name, tapped)
+    if through:
+        sizes["depth"] = thickness_under(tapped.enters, block)
     else:
-        depth = work.expression(f"{feature_id}.depth", hole.depth, f"{name}: depth")  # type: ignore[arg-type]
-    sizes = {"diameter": work.expression(f"{feature_id}.diameter", hole.diameter, f"{name}: diameter"), "depth": depth}
-    places = []
-    for count, position in enumerate(hole.at):
-        letter = "" if len(hole.at) == 1 else f"-{chr(ord('a') + count)}"
-        place = {}
-        for axis in AXES:
-            written = getattr(position, axis)
-            if axis == straight and written is not None:
-                work.problem(
-                    position.place(axis), f"a hole from the {hole.enters} has no {axis} of its own", f"leave {axis} out"
-                )
-            elif axis != straight and written is None:
-                work.problem(
-                    position.mark, f"a hole from the {hole.enters} needs {axis}", f"write {axis}: {ALONG[axis]}"
-                )
-            elif axis != straight:
-                place[axis] = work.expression(f"{feature_id}{letter}.{axis}", written, f"{name}: {ALONG[axis]}")
-        places.append(place)
-    if hole.shape == "partial bore" and all(len(place) == 2 for place in places):
-        sizes.update(partial_bore_sizes(work, feature_id, name, sizes["diameter"], places[0], block))
-    return FeaturePlan(name, hole.shape, hole.enters, sizes, tuple(places), through)
+        sizes["depth"] = work.expression(
+            f"{feature_id}.depth",
+            tapped.depth,  # type: ignore[arg-type]
+            f"{name}: depth of full thread",
+        )
+    pattern = plan_places(work, feature_id, name, tapped)
+    every = {**sizes, **pattern.sizes}
+    return FeaturePlan(name, tapped.shape, tapped.enters, every, pattern.places, through, thread=tapped.thread)
+
+
+def thickness_under(enters: str, block: Mapping[str, Number]) -> Number:
+    """What a hole from a face goes through: the block's size that way."""
+    return block[BLOCK[AXES.index(AXES[FACES[enters][0]])]]
 
 
 def partial_bore_sizes(
@@ -88,4 +115,8 @@ def partial_bore_sizes(
     return {}
 
 
-PLANNERS: dict[type, Planner] = {drawn.Hole: plan_hole}
+PLANNERS: dict[type, Planner] = {
+    drawn.Hole: plan_hole,
+    drawn.Countersink: plan_countersink,
+    drawn.Tapped: plan_tapped_hole,
+}
