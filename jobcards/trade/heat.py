@@ -97,6 +97,26 @@ def hours_for_case(depth: float, temperature: float) -> float:
     return (depth * math.pow(10, 6700 / (temperature + 460)) / 31.6) ** 2
 
 
+@formula(
+    title="Time for a total depth of case, metric",
+    text="hours = (depth / 25.4 * 10**(6700 / (temperature * 1.8 + 492)) / 31.6)**2",
+    source=TOTAL_CASE,
+)
+def hours_for_case_metric(depth: float, temperature: float) -> float:
+    """How long to hold the work at heat for a total depth of case.
+
+    Args:
+        depth [mm]: total depth of case
+        temperature [°C]: of the work
+    Returns [h]: time at heat
+    Raises CannotBeDone: when the depth is less than zero or the heat is outside 816 to 1038 °C.
+
+    >>> round(hours_for_case_metric(1.8, 927), 1)
+    8.0
+    """
+    return hours_for_case(depth / 25.4, fahrenheit_from_celsius(temperature))
+
+
 @formula(title="Case to make", text="depth = wanted + ground_off", source=ARITHMETIC)
 def case_to_make(wanted: float, ground_off: float) -> float:
     """The depth of case to make, so that enough is left after grinding.

@@ -23,6 +23,7 @@ CHECKS = [
     Check("heat.case_depth_metric", {"hours": 8.0, "temperature": 926.667}, 0.0707 * 25.4, 1.5e-3, CASE),
     Check("heat.hours_for_case", {"depth": 0.0707, "temperature": 1700.0}, 8.0, 0.02, CASE),
     Check("heat.hours_for_case", {"depth": 0.0354, "temperature": 1600.0}, 4.0, 0.03, CASE),
+    Check("heat.hours_for_case_metric", {"depth": 0.0707 * 25.4, "temperature": 926.667}, 8.0, 0.02, CASE),
     Check("heat.soak_time", {"section": 0.875, "for_each": 30.0, "least": 10.0}, 26.25, 1e-9, COMMON),
     Check("heat.soak_time", {"section": 0.25, "for_each": 30.0, "least": 10.0}, 10.0, 1e-9, COMMON),
     Check("heat.case_to_make", {"wanted": 0.030, "ground_off": 0.008}, 0.038, 1e-9, ARITHMETIC),

@@ -3,10 +3,18 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
+from jobcards.definition.features import Placed
 from jobcards.definition.job import Alternative, Part, SetUp
 from jobcards.definition.problem import Problem, advise
 
-PROCESSES = {"saw": "saw", "heat": "heat", "grind": "grind", "assemble": "assemble", "inspect": "inspect"}
+PROCESSES = {
+    "saw": "saw",
+    "heat": "heat",
+    "grind": "grind",
+    "assemble": "assemble",
+    "inspect": "inspect",
+    "lay_out": "lay out",
+}
 
 
 def does_something(setup: SetUp) -> bool:
@@ -16,11 +24,18 @@ def does_something(setup: SetUp) -> bool:
 
 def check_processes(setup: SetUp, part: Part) -> Iterator[Problem]:
     """One process a set-up, with what it needs."""
-    given = [name for name in PROCESSES if getattr(setup, name)]
+    given = [words for name, words in PROCESSES.items() if getattr(setup, name)]
     given += ["square up"] if setup.square_up else []
     given += ["operations"] if setup.operations else []
     if len(given) > 1 and given != ["square up", "operations"]:
         yield Problem(setup.mark, f"{' and '.join(given)} in one set-up", "make a set-up of each")
+    for name in setup.lay_out:
+        if name not in part.features:
+            wrong = f"“{name}” is not a feature of this part"
+            yield Problem(setup.place("lay_out"), wrong, advise(name, part.features))
+        elif not isinstance(part.features[name], Placed):
+            wrong = f"“{name}” is no hole to be marked out"
+            yield Problem(setup.place("lay_out"), wrong, "name features that stand at places")
     if setup.heat and not (setup.heat.harden or setup.heat.case_harden or setup.heat.temper):
         yield Problem(setup.heat.mark, "no heat treatment is written", "write harden, case harden or temper")
     if setup.heat and setup.heat.harden and setup.heat.case_harden:
@@ -76,3 +91,8 @@ def check_alternative(part: Part, name: str, alternative: Alternative) -> Iterat
 def with_alternative(part: Part, alternative: Alternative) -> Part:
     """The part made by the alternative route."""
     return replace(part, route=exchanged(part, alternative))
+
+
+def every_setup(part: Part) -> list[SetUp]:
+    """The set-ups of the route, then those of its alternatives."""
+    return [*part.route, *(setup for other in part.alternatives.values() for setup in other.route)]
