@@ -135,6 +135,7 @@ class Operation(Model):
         Choice(ENDS), "on the lathe: the end where the part is cut off", "left end", yaml="part off", default=""
     )
     cutter: str = key(Name(), "a cutter from the shop", "3/4 end mill", yaml="with")
+    guide: str = key(Name(), "a block of the shop that keeps drill or tap upright", "tap guide", default="")
     rough: bool = key(Flag(), "true: leaves metal for a later operation", "true", default=False)
     why: str = key(Text(), "the reason", "A single point cuts true.", default="")
     check: str = key(Text(), "what to look at before going on", "Count the grooves.", default="")
@@ -175,6 +176,13 @@ class SetUp(Model):
     )
     inspect: list[str] = key(
         Many(Name()), "sizes to measure before going on, by name", "[seat bore, recess depth]", default=[]
+    )
+    lay_out: list[str] = key(
+        Many(Name()),
+        "features marked out on the surface plate, for whoever has no readout",
+        "[screw holes]",
+        yaml="lay out",
+        default=[],
     )
     after: str = key(Text(), "what must be done before the next set-up", "Bring the head back square.", default="")
     stopping_point: str = key(

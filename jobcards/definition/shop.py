@@ -20,6 +20,7 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
+from jobcards.definition.shop_drilling import DrillPress, Guide
 from jobcards.definition.shop_machines import Furnace, Saw, Shaper, SurfaceGrinder
 
 CUTTER_MATERIALS = ("high-speed steel", "carbide")
@@ -131,6 +132,7 @@ class Vise(Model):
 class ParallelPair(Model):
     """A pair of parallels."""
 
+    assumed: bool = False  # not of the shop file: it stands in for one that is wanted
     height: Expression = key(Length(positive=True), "height", "3/4")
     thickness: Expression = key(Length(positive=True), "thickness", "1/8")
 
@@ -256,7 +258,10 @@ CUTTER_KINDS = (
     "saw blade",
     "grinding wheel",
     "reamer",
+    "hand reamer",
     "tap",
+    "hand tap",
+    "countersink",
     "file",
 )
 
@@ -287,6 +292,9 @@ class Cutter(Model):
     tip: Expression | None = key(Length(), "across a corner-rounding cutter's small end", "1/4", default=None)
     radius: Expression | None = key(Length(positive=True), "of the corner that it rounds", "1/8", default=None)
     thread: str = key(Name(), "the thread that a tap or die cuts", "1/4-20", default="")
+    chamfer: str = key(
+        Choice(("taper", "plug", "bottoming")), "how far a tap is chamfered at its tip", "bottoming", default="plug"
+    )
     size: str = key(Name(), "a centre drill's size, by the table", "No. 3", default="")
     pitch: Expression | None = key(Length(positive=True), "a knurling tool's ridges", "0.048", default=None)
     smallest: Expression | None = key(Length(positive=True), "a boring head's smallest bore", "3/8", default=None)
@@ -319,6 +327,7 @@ MACHINE = OneOf(
         ("mill", Mill),
         ("lathe", Lathe),
         ("bench", Bench),
+        ("drill press", DrillPress),
         ("saw", Saw),
         ("shaper", Shaper),
         ("furnace", Furnace),
@@ -335,6 +344,7 @@ HOLDER = OneOf(
         ("v-block", VBlock),
         ("chuck", Chuck),
         ("collet", Collet),
+        ("guide", Guide),
         ("centres", Centres),
         ("faceplate", Faceplate),
     ),
