@@ -3,7 +3,7 @@
 from jobcards.definition.checks.shop import check_shop
 from jobcards.definition.expression import Expression
 from jobcards.definition.job import Job
-from jobcards.definition.loading import job_paths, load_job, load_shop, shop_paths
+from jobcards.definition.loading import job_paths, load_family, load_job, load_shop, shop_for, shop_paths
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound
 from jobcards.definition.shop import Shop
@@ -19,7 +19,9 @@ __all__ = [
     "Size",
     "check_shop",
     "job_paths",
+    "load_family",
     "load_job",
     "load_shop",
+    "shop_for",
     "shop_paths",
 ]

@@ -5,17 +5,20 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+from jobcards.definition import kinds
 from jobcards.definition.checks.expressions import check_expressions, check_texts, check_used
 from jobcards.definition.checks.job import check_picture, check_requirement, check_revisions
 from jobcards.definition.checks.known import Known
 from jobcards.definition.checks.parts import check_part
 from jobcards.definition.checks.routes import check_route
+from jobcards.definition.checks.variants import address, check_variants
 from jobcards.definition.job import Job
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, ProblemsFound, found
-from jobcards.definition.reading.reader import Reader, TooManyProblems
-from jobcards.definition.reading.yaml_nodes import LARGEST, Mapping, Scalar, read_nodes
+from jobcards.definition.reading.reader import Asked, Reader, TooManyProblems
+from jobcards.definition.reading.yaml_nodes import LARGEST, Mapping, Node, Scalar, read_nodes
 from jobcards.definition.shop import Shop
+from jobcards.definition.size import StatedSize
 from jobcards.definition.sizes import SizeWork, Tables
 from jobcards.trade import every_formula
 from jobcards.trade.fits import general_tolerance, limits
@@ -36,14 +39,30 @@ def shop_paths() -> list[Path]:
     return sorted((PACKAGE / "shops").glob("*.yml"))
 
 
-def load_job(path: Path) -> Job:
-    """A job definition, its sizes worked out. Raises ProblemsFound with all there is to mend."""
+def shop_for(job: Job) -> Path:
+    """The shop file that a job's card is worked out for unless another is named: the first with the job's units."""
+    paths = shop_paths()
+    return next((path for path in paths if load_shop(path).units == job.units), paths[0])
+
+
+def load_family(path: Path) -> list[Job]:
+    """A job and its variants, one job for each card. Raises ProblemsFound with all there is to mend."""
+    job = load_job(path)
+    return [job, *(load_job(path, variant) for variant in job.variants)]
+
+
+def load_job(path: Path, variant: str = "") -> Job:
+    """A job definition, its sizes worked out; a variant has some sizes changed.
+
+    Raises ProblemsFound with all there is to mend.
+    """
     root, reader = opened(path)
     try:
         read = reader.fields(root, Job)
     except TooManyProblems:
         raise ProblemsFound(reader.problems) from None
-    stated = read.values.get("sizes") or {}
+    variants: dict[str, dict[str, StatedSize]] = read.values.get("variants") or {}
+    stated = {**(read.values.get("sizes") or {}), **variants.get(variant, {})}
     tables = Tables(limits, general_tolerance, formula_of(general_tolerance).source)
     work = SizeWork(stated, reader.unit, read.values.get("general_tolerance") or "medium", tables, every_formula())
     sizes = work.all()
@@ -52,16 +71,36 @@ def load_job(path: Path) -> Job:
     reader.problems += list(check(read.values, reader, known))
     if "picture" in read.marks:
         reader.problems += check_picture(read.values["picture"], read.marks["picture"], keys_of(root, "parts"))
-    if not reader.problems:
-        reader.problems += check_used(stated, keys_of(root, "sizes"), reader.asked, reader.texts)
+    names = keys_of(root, "variants")
+    places = {name: keys_of(root, "variants", name) for name in names}
+    reader.problems += check_variants(variants, names, places, keys_of(root, "sizes"), path)
+    if not reader.problems and not variant:
+        changed = [Asked(size.size, kinds.Value()) for sizes in variants.values() for size in sizes.values()]
+        reader.problems += check_used(stated, keys_of(root, "sizes"), [*reader.asked, *changed], reader.texts)
     if reader.problems:
-        raise ProblemsFound(reader.problems)
-    return Job(**{**read.values, "sizes": sizes}, slug=path.stem, mark=root.mark, marks=read.marks)
+        raise ProblemsFound(in_variant(problem, variant) for problem in reader.problems)
+    titles = {name: f"{read.values['title']}, {name}" if name else read.values["title"] for name in ("", *variants)}
+    return Job(
+        **{**read.values, "sizes": sizes, "title": titles[variant]},
+        slug=address(path.stem, variant),
+        variant=variant,
+        family=tuple((address(path.stem, name), title) for name, title in titles.items()),
+        mark=root.mark,
+        marks=read.marks,
+    )
 
 
-def keys_of(root: Mapping, key: str) -> dict[str, Mark]:
-    """The names below a key and where they stand, even of what could not be read."""
-    below = root.entries.get(key)
+def in_variant(problem: Problem, variant: str) -> Problem:
+    """A problem, with the variant it comes up in if it is one of a variant."""
+    wrong = f"in the variant “{variant}”: {problem.wrong}" if variant else problem.wrong
+    return Problem(problem.mark, wrong, problem.instead)
+
+
+def keys_of(root: Mapping, *path: str) -> dict[str, Mark]:
+    """The names below a key, or a key of a key, and where they stand, even of what could not be read."""
+    below: Node | None = root
+    for key in path:
+        below = below.entries.get(key) if isinstance(below, Mapping) else None
     return {name: scalar.mark for name, scalar in below.keys.items()} if isinstance(below, Mapping) else {}
 
 

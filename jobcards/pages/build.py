@@ -13,7 +13,7 @@ import socket
 import subprocess
 import sys
 import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -65,24 +65,10 @@ def slugs() -> list[str]:
 
 
 def check_all(only: str | None = None) -> list[str]:
-    """One line a problem of all jobs, or of one: read, held against every shop, and worked out for it."""
-    lines = [line for slug in ([only] if only else slugs()) for line in problems_of(JOBS / f"{slug}.yml")]
-    return list(dict.fromkeys(lines))
+    """One line a problem of all jobs, or of one."""
+    from jobcards.planning import problems_of
 
-
-def problems_of(definition: Path) -> Iterator[str]:
-    """The problems of one job, a line each."""
-    from jobcards.definition import ProblemsFound, check_shop, load_job, load_shop, shop_paths
-    from jobcards.planning import plan_card
-
-    try:
-        job = load_job(definition)
-        for shop in map(load_shop, shop_paths()):
-            if lacking := list(check_shop(job, shop)):
-                raise ProblemsFound(lacking)
-            plan_card(job, shop)
-    except ProblemsFound as found:
-        yield from map(str, found.problems)
+    return [str(problem) for slug in ([only] if only else slugs()) for problem in problems_of(JOBS / f"{slug}.yml")]
 
 
 def must_be_sound(only: str | None = None) -> None:

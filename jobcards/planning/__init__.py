@@ -4,5 +4,6 @@ its origin.
 
 from jobcards.planning.card import Card
 from jobcards.planning.plan import plan_card
+from jobcards.planning.problems import problems_of
 
-__all__ = ["Card", "plan_card"]
+__all__ = ["Card", "plan_card", "problems_of"]

@@ -50,7 +50,7 @@ def plan_card(job: Job, shop: Shop) -> Card:
         level=from_job(job.level),
         unit=unit,
         job=job,
-        shop=shop,
+        shop=work.shop,
         shop_title=from_shop(shop.title),
         ledger=work.ledger,
         fingerprint=fingerprint(work.ledger),

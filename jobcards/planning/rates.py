@@ -18,6 +18,7 @@ LENGTHS = {
     "largest": "largest",
 }
 TENTHS = Show(places=1)
+HAIR = 1e-3
 
 
 def speed_units(work: Work) -> tuple[str, str, str]:
@@ -66,6 +67,16 @@ def spindle_speed(
         inputs=(wanted.id,),
         show=WHOLE,
     )
+    if step.value > wanted.value * (1 + HAIR):
+        slow = line(
+            "{machine}: its slowest step, {step}, is faster than the {wanted} asked for with {size} across. Feed "
+            "gently with plenty of oil and watch the edge, or take a slower machine.",
+            machine=from_shop(machine),
+            step=step,
+            wanted=wanted,
+            size=diameter,
+        )
+        work.warnings += [] if slow in work.warnings else [slow]
     return {"cutting speed": speed, "wanted speed": wanted, "speed": step}
 
 

@@ -3,7 +3,6 @@
 from dataclasses import dataclass, field
 
 from jobcards.definition.job import Operation, Part, SetUp
-from jobcards.definition.problem import advise
 from jobcards.planning.authored import authored
 from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpPlan, ShapePlan, Touch
 from jobcards.planning.mill.zero import Zeros
@@ -78,24 +77,3 @@ def finished(
         sizes or {},
         total,
     )
-
-
-def known_things(work: Work, set_up: SetUp) -> bool:
-    """Every cutter and holder named is in the shop; what is not is a problem with the nearest name."""
-    before = len(work.problems)
-    named = [(operation.place("cutter"), operation.cutter) for operation in set_up.operations]
-    if set_up.square_up is not None:
-        named.append((set_up.square_up.place("cutter"), set_up.square_up.cutter))
-    for mark, name in named:
-        if name not in work.shop.cutters:
-            work.problem(mark, f"the shop has no cutter called “{name}”", advise(name, work.shop.cutters))
-    if set_up.hold is not None:
-        for field_name in ("holder", "on"):
-            name = getattr(set_up.hold, field_name)
-            if name and name not in work.shop.holding:
-                work.problem(
-                    set_up.hold.place(field_name),
-                    f"the shop has nothing called “{name}” to hold work",
-                    advise(name, work.shop.holding),
-                )
-    return len(work.problems) == before

@@ -1,14 +1,15 @@
 """The route of a part, set-up by set-up, by the kind of machine."""
 
 from jobcards.definition import shop as kit
+from jobcards.definition.checks.shop import check_setup_in
 from jobcards.definition.job import Part, SetUp
-from jobcards.definition.problem import advise
 from jobcards.planning.bench import bench_set_up
 from jobcards.planning.card import BlankPlan, SetUpPlan, ShapePlan
 from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
-from jobcards.planning.route import Route, known_things
+from jobcards.planning.route import Route
+from jobcards.planning.stand_ins import bring_stand_ins
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
 
@@ -33,16 +34,12 @@ def plan_route(
 def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     """One set-up, by the kind of its machine."""
     work = route.work
-    machine = work.shop.machines.get(set_up.machine)
-    if machine is None:
-        work.problem(
-            set_up.place("machine"),
-            f"the shop has no machine called “{set_up.machine}”",
-            advise(set_up.machine, work.shop.machines),
-        )
+    bring_stand_ins(route, set_up)
+    lacking = list(check_setup_in(set_up, work.shop))
+    if lacking:
+        work.problems += lacking
         return None
-    if not known_things(work, set_up):
-        return None
+    machine = work.shop.machines[set_up.machine]
     route.count += 1
     set_up_id = f"{route.part_id}-{slug(set_up.title)}"
     if isinstance(machine, kit.Mill) and set_up.square_up is not None:

@@ -20,6 +20,7 @@ from jobcards.trade.speeds_table import TableValue
 PLAIN = re.compile(r"\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?|\.\d+")
 Formula = Callable[..., float]
 UNIT = {"inch": "in", "mm": "mm"}
+NOT_THERE = {"source": "the job's definition; the shop has none", "formula": "as it is usually sold"}
 
 
 def slug(name: str) -> str:
@@ -98,12 +99,20 @@ class Work:
             number_id, found.value, found.unit, label, found.source, formula="from the table", show=show
         )
 
-    def shop_length(self, number_id: str, written: Expression, label: str, show: Show = AS_UNIT) -> Number:
+    def shop_length(
+        self,
+        number_id: str,
+        written: Expression,
+        label: str,
+        show: Show = AS_UNIT,
+        source: str = "the shop file",
+        formula: str = "as there is",
+    ) -> Number:
         """A length of the shop file, in the job's unit."""
         value = quantity.convert(written.value({}), UNIT[self.shop.units], self.unit)
         if show is AS_UNIT and UNIT[self.shop.units] == self.unit:
             show = Show(text_as_written=as_written(written))
-        return self.ledger.given(number_id, value, self.unit, label, "the shop file", formula="as there is", show=show)
+        return self.ledger.given(number_id, value, self.unit, label, source, formula=formula, show=show)
 
     def shop_angle(self, number_id: str, written: Expression, label: str) -> Number:
         """An angle of the shop file."""
@@ -111,8 +120,9 @@ class Work:
 
     def shop_lengths(self, prefix: str, thing: Model, names: Mapping[str, str]) -> dict[str, Number]:
         """Those of some lengths that a thing of the shop has, by their words: {"flute length": "flute_length"}."""
+        origin = NOT_THERE if getattr(thing, "assumed", False) else {}
         return {
-            words: self.shop_length(f"{prefix}.{slug(words)}", getattr(thing, attribute), words)
+            words: self.shop_length(f"{prefix}.{slug(words)}", getattr(thing, attribute), words, **origin)
             for words, attribute in names.items()
             if getattr(thing, attribute, None) is not None
         }

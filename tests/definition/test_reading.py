@@ -87,7 +87,7 @@ def test_the_clamp_has_the_limits_of_its_drawing() -> None:
 
 
 SHOP_CASES = [
-    ("with: 17/64 drill", "with: 18/64 drill", "31:19: “18/64 drill” is not a cutter of the shop; write “17/64 drill”"),
+    ("with: 17/64 drill", "with: 17/64 dril", "31:19: “17/64 dril” is not a cutter of the shop; write “17/64 drill”"),
     (
         "with: 3/4 end mill",
         "with: 3/4 endmill",

@@ -14,10 +14,10 @@ from tests.planning.cards import changed
         (
             ("with: 11/16 end mill", "with: 11/16 endmill"),
             (),
-            ("no cutter called “11/16 endmill”", "write “11/16 end mill”"),
+            ("“11/16 endmill” is not a cutter of the shop", "write “11/16 end mill”"),
         ),
-        (("machine: lathe", "machine: lath"), (), ("no machine called “lath”", "write “lathe”")),
-        (("in: collet", "in: colet"), (), ("nothing called “colet”", "write “collet”")),
+        (("machine: lathe", "machine: lath"), (), ("“lath” is not a machine of the shop", "write “lathe”")),
+        (("in: collet", "in: colet"), (), ("“colet” is not in the shop's holding list", "write “collet”")),
         (
             ("with: 17/64 drill", "with: 7/16 counterbore"),
             (),

@@ -2,6 +2,8 @@
 
 from collections.abc import Iterator, Mapping
 
+from jobcards.definition.checks.processes import every_setup
+from jobcards.definition.cutter_names import read_cutter
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
@@ -10,19 +12,23 @@ from jobcards.definition.shop import Bench, Lathe, Mill, Shop, SineBar
 
 def check_shop(job: Job, shop: Shop) -> list[Problem]:
     """Every problem of doing a job in a shop that can be seen without working anything out."""
-    return [problem for part in job.parts.values() for setup in part.route for problem in check_setup_in(setup, shop)]
+    return [
+        problem
+        for part in job.parts.values()
+        for setup in every_setup(part)
+        for problem in check_setup_in(setup, shop)
+    ]
 
 
 def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
     """The problems of one set-up in a shop."""
     yield from missing(setup.machine, shop.machines, "a machine", setup.place("machine"))
     if setup.square_up:
-        yield from missing(setup.square_up.cutter, shop.cutters, "a cutter", setup.square_up.place("cutter"))
+        yield from missing_cutter(setup.square_up.cutter, shop, setup.square_up.place("cutter"))
         if setup.square_up.end_cutter:
-            ends = setup.square_up.place("end_cutter")
-            yield from missing(setup.square_up.end_cutter, shop.cutters, "a cutter", ends)
+            yield from missing_cutter(setup.square_up.end_cutter, shop, setup.square_up.place("end_cutter"))
     for operation in setup.operations:
-        yield from missing(operation.cutter, shop.cutters, "a cutter", operation.place("cutter"))
+        yield from missing_cutter(operation.cutter, shop, operation.place("cutter"))
     if setup.hold:
         yield from check_hold_in(setup.hold, shop)
     machine = shop.machines.get(setup.machine)
@@ -48,6 +54,12 @@ def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
         yield Problem(hold.mark, "the end that stands higher on the sine bar is missing", "write high end: left end")
     if hold.high_end and hold.on in shop.holding and not on_sine_bar:
         yield Problem(hold.place("high_end"), f"nothing stands higher on {hold.on}", "leave high end out")
+
+
+def missing_cutter(name: str, shop: Shop, mark: Mark) -> Iterator[Problem]:
+    """A cutter that is not there and that its name does not tell; one named by size and kind is only warned of."""
+    if read_cutter(name, shop.unit) is None:
+        yield from missing(name, shop.cutters, "a cutter", mark)
 
 
 def missing(name: str, there: Mapping[str, object], what: str, mark: Mark) -> Iterator[Problem]:

@@ -1,13 +1,15 @@
 """Work tilted on a sine bar in the vise: the stack, its blocks, the angle they really give, and the grip."""
 
+from jobcards import quantity
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import HoldPlan, ShapePlan
 from jobcards.planning.mill.vise import of_kind, stop_sizes, vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
-from jobcards.planning.words import Line, line
-from jobcards.planning.work import Work, from_job, from_shop, slug
+from jobcards.planning.words import Authored, Line, line
+from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
+from jobcards.tables import table
 from jobcards.trade import angles, gauge_blocks, holding, milling
 from jobcards.trade.formula import CannotBeDone
 
@@ -46,7 +48,7 @@ def plan_sine_hold(
         return None
     sizes["stack"] = work.ledger.given(
         f"{hold_id}.stack",
-        round(sum(block.value for block in blocks), 4),
+        round(sum(quantity.convert(block.value, block.unit, work.unit) for block in blocks), 4),
         work.unit,
         "stack of gauge blocks",
         "arithmetic",
@@ -112,9 +114,25 @@ def plan_sine_hold(
 
 
 def stack_numbers(work: Work, hold_id: str, exact: Number, blocks: str, set_up: SetUp) -> list[Number]:
-    """The gauge blocks of the stack, largest first; the nearest stack when there is no exact one."""
+    """The gauge blocks of the stack, largest first; the nearest stack when there is no exact one.
+
+    A block keeps the unit that is marked on it. A set that nobody knows is replaced, with a warning.
+    """
+    rows = table("gauge_blocks").rows
+    row = next((row for row in rows if row["set"] == blocks), None)
+    if row is None:
+        row = next(row for row in rows if row["unit"] == UNIT[work.shop.units])
+        work.warnings.append(
+            line(
+                "{set_up}: no set of gauge blocks is known as {blocks}. The stack is of the set {nearest}.",
+                set_up=from_job(set_up.title),
+                blocks=from_shop(blocks),
+                nearest=Authored(row["set"], "table"),
+            )
+        )
     try:
-        built = gauge_blocks.nearest_stack(exact.value, gauge_blocks.block_set(blocks))
+        height = quantity.convert(exact.value, work.unit, row["unit"])
+        built = gauge_blocks.nearest_stack(height, gauge_blocks.block_set(row["set"]))
     except CannotBeDone as error:
         assert set_up.hold is not None
         work.problem(set_up.hold.place("on"), str(error), "set the angle with a protractor instead")
@@ -123,7 +141,7 @@ def stack_numbers(work: Work, hold_id: str, exact: Number, blocks: str, set_up: 
         work.ledger.given(
             f"{hold_id}.block-{count}",
             block,
-            work.unit,
+            row["unit"],
             "gauge block",
             "the shop file, gauge blocks",
             formula="by search: fewest blocks for the height",

@@ -1,5 +1,7 @@
 """A sawn blank milled square on all its faces: the hold of each face, and how much comes off."""
 
+from collections.abc import Mapping
+
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
@@ -23,6 +25,7 @@ def plan_squaring(
     """One cut for each face in the order given, each with its own hold."""
     assert set_up.square_up is not None
     done: list[str] = []
+    off: dict[str, Number] = {}
     cuts: list[Cut] = []
     for face in set_up.square_up.order:
         cut_id = f"{set_up_id}-{slug(face)}"
@@ -35,13 +38,14 @@ def plan_squaring(
         second = OPPOSITE[face] in done
         sizes = {"leave": size_of(shape, face)} if second else {}
         sizes["take off"] = taken_off(work, cut_id, face, blank)
-        hold = hold_for(work, cut_id, set_up, up, jaw, lying, done, shape, blank, sizes["take off"], end)
+        hold = hold_for(work, cut_id, set_up, up, jaw, lying, off, shape, blank, sizes["take off"], end)
         cuts.append(
             face_cut(
                 work, cut_id, part, face, end, second, tool, cutter, sizes, lying, hold, done, steps, set_up.machine
             )
         )
         done.append(face)
+        off[face] = sizes["take off"]
     return tuple(cuts)
 
 
@@ -71,12 +75,22 @@ def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
     return work.of(cut_id).length("take-off", milling.left_to_take, f"to take off the {face}", full=full, taken=outside)
 
 
-def across(lying: Lie, axis: str, done: list[str], shape: ShapePlan, blank: BlankPlan) -> Number:
-    """The work's size along a machine axis as it is now: finished when both faces are, else the blank's."""
+def across(
+    work: Work, cut_id: str, lying: Lie, axis: str, off: Mapping[str, Number], shape: ShapePlan, blank: BlankPlan
+) -> Number:
+    """The work's size along a machine axis as it is now: the blank's, less what is off one face, or finished."""
     drawing = lying.drawing_axis(axis)
     name = BLOCK[AXES.index(drawing)]
     pair = [face for face, (number, _) in FACES.items() if AXES[number] == drawing]
-    return shape.sizes[name] if all(face in done for face in pair) else blank.sizes[ACROSS[name]]
+    milled = [face for face in pair if face in off]
+    if len(milled) == 2:
+        return shape.sizes[name]
+    if not milled:
+        return blank.sizes[ACROSS[name]]
+    full = blank.sizes[ACROSS[name]]
+    return work.of(cut_id).length(
+        f"{name}-now", milling.left_to_take, f"{name} as it is now", full=full, taken=off[milled[0]]
+    )
 
 
 def hold_for(
@@ -86,7 +100,7 @@ def hold_for(
     up: str,
     jaw: str,
     lying: Lie,
-    done: list[str],
+    done: Mapping[str, Number],
     shape: ShapePlan,
     blank: BlankPlan,
     off: Number,
@@ -99,10 +113,9 @@ def hold_for(
         if end
         else work.of(cut_id).length("above", milling.support_height, "work wanted above the jaws", base=off, rise=clear)
     )
-    height = across(lying, "z", done, shape, blank)
-    return plan_vise(
-        work, cut_id, set_up, up, jaw, "", lying, height, across(lying, "y", done, shape, blank), Needs(above=above)
-    )
+    height = across(work, cut_id, lying, "z", done, shape, blank)
+    opening = across(work, cut_id, lying, "y", done, shape, blank)
+    return plan_vise(work, cut_id, set_up, up, jaw, "", lying, height, opening, Needs(above=above))
 
 
 def face_cut(

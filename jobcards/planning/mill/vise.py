@@ -2,18 +2,20 @@
 beside it.
 """
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from jobcards import quantity
 from jobcards.definition import shop as kit
+from jobcards.definition.expression import parse
 from jobcards.definition.job import SetUp
 from jobcards.definition.model import Model
 from jobcards.planning.card import HoldPlan
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line
-from jobcards.planning.work import UNIT, Work, from_shop, slug
+from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
 from jobcards.trade import holding
 
 
@@ -79,6 +81,7 @@ def plan_vise(
     sizes.update(stop_sizes(work) if stop else {})
     found = of_kind(work, kit.Parallels)
     chosen = choose_pair(work, found, sizes["jaw depth"], height, needs) if found else None
+    chosen = chosen or (pair_to_get(work, hold_id, set_up, found, sizes["jaw depth"], height, needs) if found else None)
     zero = work.ledger.given("vise-bed", 0.0, work.unit, "work lying on the bed of the vise", "how this set-up lies")
     if chosen is None:
         sizes["parallel height"] = zero
@@ -143,9 +146,42 @@ def choose_pair(
     return name, min(fitting, key=lambda entry: entry[0])[1], length
 
 
+def pair_to_get(
+    work: Work, hold_id: str, set_up: SetUp, found: tuple[str, Model], jaw_depth: Number, height: Number, needs: Needs
+) -> tuple[str, kit.ParallelPair, Number] | None:
+    """The lowest usual pair that would do where the shop has none, with a warning; nothing where none could do."""
+    name, parallels = found
+    assert isinstance(parallels, kit.Parallels)
+    if needs.keep is not None:
+        return None
+    step, least = work.rule("parallel step").value, work.rule("least grip").value
+    lift = jaw_depth.value - height.value + (needs.above.value if needs.above is not None else 0.0)
+    wanted = max(lift, needs.below.value if needs.below is not None else 0.0, step)
+    tall = math.ceil(wanted / step - 1e-9) * step
+    if tall >= jaw_depth.value or min(jaw_depth.value - tall, height.value) < min(least, height.value) - 1e-9:
+        return None
+    convert = work.unit, UNIT[work.shop.units]
+    near = min(parallels.pairs, key=lambda pair: abs(pair.height.value({}) - quantity.convert(tall, *convert)))
+    written = parse(f"{quantity.convert(tall, *convert):.4f}", parallels.mark, convert[1])
+    pair = kit.ParallelPair(height=written, thickness=near.thickness, assumed=True, mark=parallels.mark)
+    there = work.shop_lengths(f"shop-{slug(name)}-{slug(near.height.text)}", near, {"height": "height"})
+    wanted_pair = pair_sizes(work, name, pair, jaw_depth)["parallel height"]
+    work.warnings.append(
+        line(
+            "{set_up}: no pair of the shop's parallels lets cutter and finder clear and grips enough. The card is "
+            "worked out with a pair {wanted} high; the nearest there is {near}.",
+            set_up=from_job(set_up.title),
+            wanted=wanted_pair,
+            near=there["height"],
+        )
+    )
+    length = work.shop_length(f"shop-{slug(name)}.length", parallels.length, "length of the parallels")
+    return name, pair, length
+
+
 def pair_sizes(work: Work, name: str, pair: kit.ParallelPair, length: Number) -> dict[str, Number]:
     """The chosen pair's sizes. The id is the pair's height, so that the same pair is the same number everywhere."""
-    pair_id = f"shop-{slug(name)}-{slug(pair.height.text)}"
+    pair_id = f"{'pair' if pair.assumed else 'shop'}-{slug(name)}-{slug(pair.height.text)}"
     sizes = work.shop_lengths(pair_id, pair, {"height": "height", "thickness": "thickness"})
     return {"parallel height": sizes["height"], "parallel thickness": sizes["thickness"], "parallel length": length}
 
