@@ -24,6 +24,11 @@ class FeaturePlan:
     "size";
     tapped hole: "diameter" (outside of the thread), "thread pitch", "depth" (of full thread), "hole" (wanted for the
     percentage); countersink: "diameter" at the face, "angle", "depth" (where its sides would meet);
+    step: "width", "depth", "wall" (`toward` is its edge); slot, key slot, pocket: "width", "depth", "low", "high" (walls,
+    as places on the drawing), where closed "from", "to", "corner radius"; T-slot: "neck …", "head …", walls "low",
+    "high", "head low", "head high"; dovetail slot and tongue: "narrow width", "wide width", "height", "angle", walls,
+    "pin", "between pins" or "over pins"; V-groove: "width", "depth", "angle", "centre", "pin", "over the pin"; chamfer:
+    "size", "angle", "depth"; corner round: "radius";
     turned diameter: "diameter", "from", "to"; turned chamfer: "size". A worked extra may stand beside them
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
@@ -37,6 +42,8 @@ class FeaturePlan:
     toward: str = ""
     dry_run: bool = True
     thread: str = ""  # a thread as the definition writes it
+    along: str = ""  # the drawing axis that a milled shape runs along
+    edges: tuple[str, ...] = ()  # a chamfer or rounded corner: the faces that meet its face there
 
 
 @dataclass(frozen=True)

@@ -53,6 +53,22 @@ def axis_at_wall(wall: float, cutter: float, off: float, side: int) -> float:
     return wall + side * (cutter / 2 + off)
 
 
+@formula(title="Round end of a slot", text="radius = width / 2", source=GEOMETRY)
+def half_width(width: float) -> float:
+    """Radius of a slot's fully rounded end.
+
+    Args:
+        width [length]: from wall to wall
+    Returns [length]: radius
+    Raises CannotBeDone: when the width is not more than 0
+
+    >>> half_width(0.5)
+    0.25
+    """
+    positive(width=width)
+    return width / 2
+
+
 @formula(title="Widest step sideways", text="step = cutter * share", source=COMMON)
 def step_over(cutter: float, share: float) -> float:
     """How far a cutter is moved over from one stroke to the next.

@@ -5,7 +5,7 @@ A family of features has a file of its own here; its `PLANNERS` says which funct
 
 from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
-from jobcards.planning.shapes import angled, by_hand, holes, stated, turned
+from jobcards.planning.shapes import angled, by_hand, holes, milled, stated, turned, undercut
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
@@ -16,6 +16,8 @@ PLANNERS: dict[type, Planner] = {
     **turned.PLANNERS,
     **by_hand.PLANNERS,
     **stated.PLANNERS,
+    **milled.PLANNERS,
+    **undercut.PLANNERS,
 }
 
 
