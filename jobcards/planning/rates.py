@@ -3,6 +3,7 @@
 from jobcards.definition import shop as kit
 from jobcards.planning.card import CutterPlan
 from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.taps import tap_sizes
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
 from jobcards.trade import cutting, milling, speeds_table
@@ -35,6 +36,7 @@ def plan_cutter(work: Work, name: str, cutter: kit.Cutter) -> CutterPlan:
     sizes["teeth"] = work.ledger.given(
         f"{prefix}.teeth", float(cutter.teeth), "1", "teeth", "the shop file", formula="as there is", show=WHOLE
     )
+    sizes.update(tap_sizes(work, prefix, name, cutter))
     return CutterPlan(from_shop(name), cutter.kind, sizes)
 
 

@@ -2,10 +2,9 @@
 
 from jobcards.definition import features as drawn
 from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.taps import thread_sizes
 from jobcards.planning.work import Work
 from jobcards.trade import tapping
-from jobcards.trade.deviations import converted
-from jobcards.trade.threads import ISO_68, read_thread
 
 
 def plan_tapped(work: Work, feature_id: str, name: str, tapped: drawn.Tapped) -> dict[str, Number]:
@@ -28,21 +27,3 @@ def plan_tapped(work: Work, feature_id: str, name: str, tapped: drawn.Tapped) ->
         percent=percent,
     )
     return {"diameter": diameter, "thread pitch": pitch, "percent": percent, "hole": hole}
-
-
-def thread_sizes(work: Work, thread_id: str, name: str, designation: str) -> tuple[Number, Number]:
-    """Outside diameter and pitch of a thread, in the job's unit."""
-    thread = read_thread(designation)
-    found = (("major", thread.diameter, "outside diameter of the thread"), ("thread-pitch", thread.pitch, "pitch"))
-    diameter, pitch = (
-        work.ledger.given(
-            f"{thread_id}.{key}",
-            converted(size, thread.unit, work.unit),
-            work.unit,
-            f"{name}: {label}",
-            ISO_68,
-            formula="from the thread's name",
-        )
-        for key, size, label in found
-    )
-    return diameter, pitch
