@@ -1,6 +1,7 @@
 """How the work lies in a milled set-up, and what the drawing's places read there."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from jobcards.planning.card import ShapePlan
 from jobcards.planning.number import Number, Show
@@ -18,6 +19,7 @@ class Lie:
 
     turn: Turn
     shape: ShapePlan
+    standing: Mapping[str, Number] = field(default_factory=dict)  # metal left for grinding on the faces as they are
 
     def drawing_axis(self, machine_axis: str) -> str:
         """The drawing's axis that lies along a machine axis."""
@@ -38,9 +40,9 @@ class Lie:
         return MACHINE[place], self.turn.signs[place] * end
 
 
-def lie(up: str, fixed_jaw: str, shape: ShapePlan) -> Lie:
+def lie(up: str, fixed_jaw: str, shape: ShapePlan, standing: Mapping[str, Number] | None = None) -> Lie:
     """The lie of a block with one face up and another against the fixed jaw."""
-    return Lie(turn(up, fixed_jaw), shape)
+    return Lie(turn(up, fixed_jaw), shape, dict(standing or {}))
 
 
 def face_place(work: Work, shape: ShapePlan, face: str) -> Number:

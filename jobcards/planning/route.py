@@ -1,5 +1,6 @@
 """A part on its way through its set-ups, and what every set-up ends with: number, texts and time."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from jobcards.definition.job import Operation, Part, SetUp
@@ -25,6 +26,9 @@ class Route:
     zeros: Zeros | None = None
     parallels: Number | None = None  # height of the pair in the set-up before
     opened: dict[str, Number] = field(default_factory=dict)  # a hole's diameter after the last cut on it
+    ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground
+    standing: dict[str, Number] = field(default_factory=dict)  # of these, what stands on the faces as they are now
+    slug: str = ""  # of the alternative that is being planned
 
     def feature(self, operation: Operation) -> FeaturePlan | None:
         """The feature an operation cuts."""

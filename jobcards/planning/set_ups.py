@@ -3,12 +3,16 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.checks.shop import check_setup_in
 from jobcards.definition.job import Part, SetUp
+from jobcards.planning.assemble import assemble_set_up, inspect_set_up
 from jobcards.planning.bench import bench_set_up
 from jobcards.planning.card import BlankPlan, SetUpPlan, ShapePlan
+from jobcards.planning.grind import grind_set_up, left_for_grinding
+from jobcards.planning.heat import heat_set_up
 from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
 from jobcards.planning.route import Route
+from jobcards.planning.saw import saw_set_up
 from jobcards.planning.stand_ins import bring_stand_ins
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
@@ -18,7 +22,7 @@ def plan_route(
     work: Work, part_id: str, part: Part, shape: ShapePlan, blank: BlankPlan, count: int
 ) -> tuple[SetUpPlan, ...]:
     """Every set-up of a part, numbered on from `count`."""
-    route = Route(work, part_id, part, shape, blank, count)
+    route = Route(work, part_id, part, shape, blank, count, ground=left_for_grinding(work, part_id, part, shape))
     plans: list[SetUpPlan] = []
     for set_up in part.route:
         try:
@@ -42,6 +46,16 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     machine = work.shop.machines[set_up.machine]
     route.count += 1
     set_up_id = f"{route.part_id}-{slug(set_up.title)}"
+    if set_up.assemble is not None:
+        return assemble_set_up(route, set_up, set_up_id)
+    if set_up.inspect:
+        return inspect_set_up(route, set_up, set_up_id)
+    if set_up.saw is not None and isinstance(machine, kit.Saw | kit.Bench):
+        return saw_set_up(route, set_up, set_up_id, machine)
+    if isinstance(machine, kit.Furnace):
+        return heat_set_up(route, set_up, set_up_id, machine)
+    if isinstance(machine, kit.SurfaceGrinder):
+        return grind_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill) and set_up.square_up is not None:
         return square_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill):

@@ -2,12 +2,14 @@
 
 from collections.abc import Iterator, Mapping
 
+from jobcards.definition.checks.process_machines import check_process_in, process_cutters
 from jobcards.definition.checks.processes import every_setup
 from jobcards.definition.cutter_names import read_cutter
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
-from jobcards.definition.shop import Bench, Lathe, Mill, Shop, SineBar
+from jobcards.definition.shop import Bench, Lathe, Mill, Shop, SineBar, VBlock
+from jobcards.definition.shop_dividing import Indexer
 
 
 def check_shop(job: Job, shop: Shop) -> list[Problem]:
@@ -29,12 +31,15 @@ def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
             yield from missing_cutter(setup.square_up.end_cutter, shop, setup.square_up.place("end_cutter"))
     for operation in setup.operations:
         yield from missing_cutter(operation.cutter, shop, operation.place("cutter"))
+    for name, mark, _ in process_cutters(setup):
+        yield from missing_cutter(name, shop, mark)
+    yield from check_process_in(setup, shop)
     if setup.hold:
         yield from check_hold_in(setup.hold, shop)
     machine = shop.machines.get(setup.machine)
     if isinstance(machine, Mill | Lathe) and not setup.hold:
         yield Problem(setup.mark, "how the work is held is missing", "write hold: {in: vise, …}")
-    if isinstance(machine, Mill) and setup.hold and setup.hold.out:
+    if isinstance(machine, Mill) and setup.hold and setup.hold.out and not lies_level(setup.hold, shop):
         yield Problem(setup.hold.place("out"), f"the {setup.machine} is no lathe", "say which face is up")
     if isinstance(machine, Lathe) and setup.hold and setup.hold.up:
         yield Problem(setup.hold.place("up"), f"the {setup.machine} is a lathe", "say which end stands out")
@@ -54,6 +59,12 @@ def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
         yield Problem(hold.mark, "the end that stands higher on the sine bar is missing", "write high end: left end")
     if hold.high_end and hold.on in shop.holding and not on_sine_bar:
         yield Problem(hold.place("high_end"), f"nothing stands higher on {hold.on}", "leave high end out")
+
+
+def lies_level(hold: Hold, shop: Shop) -> bool:
+    """Round work that lies with its axis level: in a V-block, or in the chuck of a dividing head."""
+    held, stands = shop.holding.get(hold.holder), shop.holding.get(hold.on)
+    return isinstance(held, Indexer) or isinstance(stands, VBlock)
 
 
 def missing_cutter(name: str, shop: Shop, mark: Mark) -> Iterator[Problem]:

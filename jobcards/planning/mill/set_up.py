@@ -27,7 +27,7 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
             set_up.mark, "a set-up at the mill holds a block", "write `hold:` with up, against fixed jaw and in"
         )
         return None
-    lying = lie(hold.up, hold.against_fixed_jaw, route.shape)
+    lying = lie(hold.up, hold.against_fixed_jaw, route.shape, route.standing)
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
     if set_up.keep_zero and route.zeros is not None:
         zeros = keep_zero(work, set_up_id, set_up, lying, route.zeros)
@@ -42,7 +42,12 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     )
     before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
     touch = surface_touch(
-        work, set_up_id, "corner" if sloped else "surface", hold.high_end if sloped else hold.up, step
+        work,
+        set_up_id,
+        "corner" if sloped else "surface",
+        hold.high_end if sloped else hold.up,
+        step,
+        None if sloped else route.standing.get(hold.up),
     )
     touches = zeros.touches + ((touch,) if touch else ())
     notes: list[Line] = []

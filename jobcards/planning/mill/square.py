@@ -6,6 +6,7 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import Part, SetUp
 from jobcards.planning import rates
 from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, SetUpPlan, ShapePlan
+from jobcards.planning.grind import size_to_leave
 from jobcards.planning.mill.vise import Needs, plan_vise
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number
@@ -20,7 +21,14 @@ from jobcards.trade.setups import FACES
 
 
 def plan_squaring(
-    work: Work, set_up_id: str, set_up: SetUp, part: Part, shape: ShapePlan, blank: BlankPlan, steps: list[float]
+    work: Work,
+    set_up_id: str,
+    set_up: SetUp,
+    part: Part,
+    shape: ShapePlan,
+    blank: BlankPlan,
+    steps: list[float],
+    ground: Mapping[str, Number],
 ) -> tuple[Cut, ...]:
     """One cut for each face in the order given, each with its own hold."""
     assert set_up.square_up is not None
@@ -36,8 +44,9 @@ def plan_squaring(
         up, jaw = held_for(face, done, end)
         lying = lie(up, jaw, shape)
         second = OPPOSITE[face] in done
-        sizes = {"leave": size_of(shape, face)} if second else {}
-        sizes["take off"] = taken_off(work, cut_id, face, blank)
+        sizes = {"leave": size_to_leave(work, cut_id, shape, face, ground)} if second else {}
+        sizes["take off"] = taken_off(work, cut_id, face, blank, ground.get(face))
+        sizes.update({"for grinding": ground[face]} if face in ground else {})
         hold = hold_for(work, cut_id, set_up, up, jaw, lying, off, shape, blank, sizes["take off"], end)
         cuts.append(
             face_cut(
@@ -60,12 +69,18 @@ def held_for(face: str, done: list[str], end: bool) -> tuple[str, str]:
     return face, (finished or square)[0]
 
 
-def size_of(shape: ShapePlan, face: str) -> Number:
-    """The finished size across a face and its opposite."""
-    return shape.sizes[BLOCK[FACES[face][0]]]
+def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan, ground: Number | None) -> Number:
+    """How much metal stands outside the finished face, less what is left there for grinding."""
+    outside = outside_of(work, cut_id, face, blank)
+    if ground is None:
+        return outside
+    return work.of(cut_id).length(
+        "mill-off", milling.left_to_take, f"to mill off the {face}, with metal left for grinding",
+        full=outside, taken=ground,
+    )  # fmt: skip
 
 
-def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
+def outside_of(work: Work, cut_id: str, face: str, blank: BlankPlan) -> Number:
     """How much metal stands outside the finished face."""
     axis, end = FACES[face]
     outside = blank.outside[{0: "left end", 1: "bottom", 2: "back"}[axis]]
@@ -201,6 +216,8 @@ def face_words(
     else:
         said.append(line("Take off {off}.", off=sizes["take off"]))
     said.append(rates.depth_words(passes))
+    if "for grinding" in sizes:
+        said.append(line("This leaves {left} on the {face} for grinding.", left=sizes["for grinding"], face=face))
     return said
 
 
@@ -217,5 +234,8 @@ def reason(face: str, end: bool, done: list[str]) -> str:
 
 def square_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan:
     """The blank squared on all faces."""
-    cuts = plan_squaring(route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps)
+    cuts = plan_squaring(
+        route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps, route.ground
+    )
+    route.standing = {face: route.ground[face] for face in set_up.square_up.order if face in route.ground}
     return finished(route, set_up, set_up_id, "square", None, (), cuts)

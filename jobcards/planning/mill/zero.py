@@ -10,7 +10,7 @@ from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie, face_place
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
-from jobcards.trade import locating, stackups
+from jobcards.trade import heat, locating, milling, stackups
 
 OPPOSITE = {
     "front": "back",
@@ -84,6 +84,46 @@ def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     return between_touches(work, zero_id, asked, lying, tip, step)
 
 
+def edge_as_it_is(work: Work, zero_id: str, axis: str, side: int, face: str, lying: Lie) -> Number:
+    """What an edge is to read: nothing, or what still stands on it for grinding, to the side it looks to."""
+    label = f"the {face} is to read"
+    nothing = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, label, "how this set-up lies")
+    if face not in lying.standing:
+        return nothing
+    of, left = work.of(zero_id), lying.standing[face]
+    if side > 0:
+        return of.length(f"{axis}-rough-edge", locating.reading_from_zero, label, position=left, origin=nothing)
+    return of.length(f"{axis}-rough-edge", locating.incremental_move, label, start=left, target=nothing)
+
+
+def length_as_it_is(work: Work, zero_id: str, axis: str, face: str, lying: Lie) -> Number:
+    """The length whose middle is found from a face: with twice what stands on that face for grinding."""
+    length = lying.along(axis)
+    if face not in lying.standing:
+        return length
+    return work.of(zero_id).length(
+        f"{axis}-rough-length-{slug(face)}",
+        heat.size_before_grinding,
+        f"length as if both ends stood out like the {face}",
+        finished=length,
+        allowance=lying.standing[face],
+        faces=2,
+    )
+
+
+def line_as_it_will_be(work: Work, zero_id: str, axis: str, face: str, distance: Number, lying: Lie) -> Number:
+    """How far a scribed line stands from the face as it will be ground."""
+    if face not in lying.standing:
+        return distance
+    return work.of(zero_id).length(
+        f"{axis}-line-then",
+        milling.left_to_take,
+        f"scribed line, from the {face} as it will be",
+        full=distance,
+        taken=lying.standing[face],
+    )
+
+
 def flat_axis(lying: Lie, face: str) -> tuple[str, int]:
     """The machine axis and side of a face that is touched from beside."""
     axis, side = lying.side(face)
@@ -95,7 +135,7 @@ def edge_touch(
 ) -> tuple[Touch, Number]:
     """Touch an edge; the edge itself becomes zero."""
     axis, side = flat_axis(lying, face)
-    edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {face} is to read", "how this set-up lies")
+    edge = edge_as_it_is(work, zero_id, axis, side, face, lying)
     preset = work.of(zero_id).length(
         f"{axis}-preset",
         locating.preset_at_touch,
@@ -123,7 +163,7 @@ def middle_touch(
 ) -> tuple[Touch, Number]:
     """Touch one end; the middle of the known length becomes zero."""
     axis, side = flat_axis(lying, face)
-    length = lying.along(axis)
+    length = length_as_it_is(work, zero_id, axis, face, lying)
     preset = work.of(zero_id).length(
         f"{axis}-preset",
         locating.preset_for_middle,
@@ -168,7 +208,7 @@ def between_touches(
             f"{axis}-preset-{slug(face)}",
             locating.preset_for_middle,
             f"readout {axis.upper()} while the tip touches the {face}",
-            length=lying.along(axis),
+            length=length_as_it_is(work, zero_id, axis, face, lying),
             tip=tip[1],
             side=side,
             show=Show(step=step),
@@ -198,12 +238,13 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     edge = work.ledger.given(
         f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {asked.measured_from} is to read", "how this set-up lies"
     )
+    from_finished = line_as_it_will_be(work, zero_id, axis, asked.measured_from, distance, lying)
     if side < 0:
         preset = work.of(zero_id).length(
             f"{axis}-preset",
             locating.reading_from_zero,
             f"readout {axis.upper()} at the scribed line",
-            position=distance,
+            position=from_finished,
             origin=edge,
             show=Show(step=step),
         )
@@ -212,7 +253,7 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
             f"{axis}-preset",
             locating.incremental_move,
             f"readout {axis.upper()} at the scribed line",
-            start=distance,
+            start=from_finished,
             target=edge,
             show=Show(step=step),
         )
@@ -229,13 +270,20 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     )
 
 
-def surface_touch(work: Work, zero_id: str, kind: str, face: str, step: float) -> Touch | None:
-    """The cutter's end on the upper face with paper between; the knee then reads nothing at the face itself."""
+def surface_touch(
+    work: Work, zero_id: str, kind: str, face: str, step: float, left: Number | None = None
+) -> Touch | None:
+    """The cutter's end on the upper face with paper between; the knee then reads nothing at the face itself.
+
+    `left` is what stands on the face for grinding: zero is then the face as it will be.
+    """
     paper = paper_of(work)
     if paper is None:
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
-    edge = work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", "how this set-up lies")
+    edge = left or work.ledger.given(
+        f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", "how this set-up lies"
+    )
     height = work.of(zero_id).length(
         "z-preset",
         locating.layout_height,
@@ -252,6 +300,8 @@ def surface_touch(work: Work, zero_id: str, kind: str, face: str, step: float) -
         "the corner that stands highest, at the {face}; set the height to {preset}. The corner is then zero.",
     }
     said: Line = line(words[kind], finder=from_shop(paper[0]), tip=paper[1], face=face, preset=height)
+    if left is not None:
+        said += line(" Zero is the {face} as it will be ground: {left} still stands on it.", face=face, left=left)
     return Touch("z", kind, face, 1, height, from_shop(paper[0]), paper[1], said)
 
 
@@ -271,6 +321,13 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
             continue
         axis, _ = lying.side(new)
         if axis not in before.places:
+            continue
+        if (old in lying.standing) != (new in lying.standing):
+            work.problem(
+                set_up.place("keep_zero"),
+                f"metal for grinding stands on only one of the {old} and the {new}",
+                "find zero anew in this set-up",
+            )
             continue
         if new == old:
             places[axis] = before.places[axis]
