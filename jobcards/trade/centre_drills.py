@@ -1,7 +1,7 @@
 """Centre drills by name, and how deep one goes for a mouth of a given width."""
 
 from jobcards.quantity import convert, read_number
-from jobcards.source import GEOMETRY, published
+from jobcards.source import COMMON, GEOMETRY, published
 from jobcards.tables import Row, table
 from jobcards.trade.degrees import tan
 from jobcards.trade.formula import CannotBeDone, formula
@@ -90,6 +90,25 @@ def centre_pilot_length(size: str, unit: str) -> float:
     0.1875
     """
     return centre_size(size, "length", unit)
+
+
+@formula(title="Mouth of a centre hole", text="mouth = body * part", source=COMMON)
+def centre_mouth(body: float, part: float) -> float:
+    """How wide the mouth of a centre hole is made: well within the body, so that the countersink's edge stays clean.
+
+    Args:
+        body [length]: diameter of the centre drill's body
+        part [1]: part of the body that is used
+    Returns [length]: diameter of the mouth
+    Raises CannotBeDone: when a size is not more than 0 or the part is more than 1.
+
+    >>> centre_mouth(0.25, 0.75)
+    0.1875
+    """
+    positive(body=body, part=part)
+    if part > 1:
+        raise CannotBeDone(f"a mouth {part:g} times as wide as the body cannot be; go in less")
+    return body * part
 
 
 @formula(

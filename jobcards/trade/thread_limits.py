@@ -40,6 +40,22 @@ def tolerance_2a(diameter: float, pitch: float, engagement: float) -> float:
     return result
 
 
+@formula(title="Engagement of other series", text="engagement = 9 * pitch", source=B1_1)
+def usual_engagement(pitch: float) -> float:
+    """Length of engagement that a thread outside of the coarse and fine series is reckoned with.
+
+    Args:
+        pitch [in]: distance from thread to thread
+    Returns [in]: length of engagement
+    Raises CannotBeDone: when the pitch is nothing or less.
+
+    >>> usual_engagement(0.0625)
+    0.5625
+    """
+    positive(pitch=pitch)
+    return 9 * pitch
+
+
 @formula(title="Allowance of class 2A", text="allowance = 0.3 * tolerance", source=B1_1)
 def allowance_2a(tolerance: float) -> float:
     """How far the largest external thread of class 2A stays under the basic size.

@@ -5,7 +5,7 @@ A family of features has a file of its own here; its `PLANNERS` says which funct
 
 from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
-from jobcards.planning.shapes import angled, by_hand, holes, milled, stated, turned, undercut
+from jobcards.planning.shapes import angled, by_hand, holes, lathe, lathe_tapers, milled, stated, turned, undercut
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
@@ -18,6 +18,8 @@ PLANNERS: dict[type, Planner] = {
     **stated.PLANNERS,
     **milled.PLANNERS,
     **undercut.PLANNERS,
+    **lathe.PLANNERS,
+    **lathe_tapers.PLANNERS,
 }
 
 

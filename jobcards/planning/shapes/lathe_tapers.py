@@ -1,0 +1,221 @@
+"""Tapers and threads of turned parts: both ends and the half angle; depth, and limits of the pitch diameter."""
+
+from collections.abc import Callable, Mapping
+
+from jobcards import quantity
+from jobcards.definition.features import Feature, lathe
+from jobcards.planning.card import FeaturePlan
+from jobcards.planning.number import Number, Show
+from jobcards.planning.shapes.lathe import along, within
+from jobcards.planning.shapes.place import Planner
+from jobcards.planning.shapes.threads import thread_sizes
+from jobcards.planning.work import Work
+from jobcards.trade import (
+    milling,
+    screw_cutting,
+    standard_tapers,
+    tapers,
+    thread_limits,
+    thread_wires,
+    threads,
+    turned_tapers,
+)
+from jobcards.trade.formula import CannotBeDone, formula_of
+
+RATE = Show(places=5)
+
+
+def plan_taper(work: Work, feature_id: str, name: str, written: Feature, part: Mapping[str, Number]) -> FeaturePlan:
+    """A taper: both diameters and the half angle, from whatever the drawing gives."""
+    assert isinstance(written, lathe.Taper)
+    sizes = along(work, feature_id, name, written, "start", "length")
+    within(name, sizes, part)
+    given = {
+        end: work.expression(f"{feature_id}.{end}", expression, f"{name}: diameter at the {word} end")
+        for end, expression, word in (("large", written.large, "thick"), ("small", written.small, "thin"))
+        if expression is not None
+    }
+    rate = rate_of(work, feature_id, name, written)
+    if len(given) == 2:
+        if rate is not None:
+            raise CannotBeDone(f"{name} has two diameters and a rate; leave one of them out")
+        large, small = given["large"], given["small"]
+    else:
+        large, small = other_end(work, feature_id, name, written, given, rate, sizes["length"])
+    half = work.of(feature_id).angle(
+        "half-angle",
+        tapers.half_angle,
+        f"{name}: between its side and the axis",
+        large=large,
+        small=small,
+        length=sizes["length"],
+        show=Show(places=3),
+    )
+    if half.value <= 0:
+        raise CannotBeDone(f"both ends of {name} measure {large.shown}: there is no taper")
+    return FeaturePlan(
+        name, "taper", "", {"large": large, "small": small, "half angle": half, **sizes}, toward=written.thin
+    )
+
+
+def rate_of(work: Work, feature_id: str, name: str, written: lathe.Taper) -> Number | None:
+    """The rate on the diameter, where the drawing gives one."""
+    if written.taper and written.half_angle is not None:
+        raise CannotBeDone(f"{name} has a rate and a half angle; leave one of them out")
+    label = f"{name}: change of diameter in one of length"
+    if written.half_angle is not None:
+        half = work.expression(f"{feature_id}.half", written.half_angle, f"{name}: half angle", "deg")
+        return work.of(feature_id).rate("rate", turned_tapers.rate_of_half_angle, label, "1", half=half, show=RATE)
+    if not written.taper:
+        return None
+    read = turned_tapers.read_taper(written.taper)
+    if read.kind == "ratio":
+        ratio = work.ledger.given(
+            f"{feature_id}.ratio",
+            read.amount,
+            "1",
+            f"{name}: length in which it changes by one",
+            "the job's definition",
+            show=Show(places=3 if read.amount % 1 else 0),
+        )
+        return work.of(feature_id).rate("rate", turned_tapers.rate_of_ratio, label, "1", ratio=ratio, show=RATE)
+    per_foot, source = read.amount, "the job's definition"
+    if read.kind == "standard":
+        per_foot, source = standard_tapers.per_foot(read.name), str(standard_tapers.SERIES)
+    foot = work.ledger.given(
+        f"{feature_id}.per-foot", per_foot, "in/ft", f"{name}: taper per foot", source, show=Show(places=5)
+    )
+    return work.of(feature_id).rate("rate", turned_tapers.rate_of_foot, label, "1", taper=foot, show=RATE)
+
+
+def other_end(
+    work: Work,
+    feature_id: str,
+    name: str,
+    written: lathe.Taper,
+    given: Mapping[str, Number],
+    rate: Number | None,
+    length: Number,
+) -> tuple[Number, Number]:
+    """Both ends from one of them and the rate; a standard taper brings its own thick end."""
+    if rate is None:
+        raise CannotBeDone(f"{name} has no rate and not both its diameters; write large and small, or taper")
+    if "small" in given:
+        large = work.of(feature_id).length(
+            "large",
+            turned_tapers.large_of_taper,
+            f"{name}: diameter at the thick end",
+            small=given["small"],
+            rate=rate,
+            length=length,
+        )
+        return large, given["small"]
+    large = given.get("large") or standard_large(work, feature_id, name, written)
+    small = work.of(feature_id).length(
+        "small",
+        turned_tapers.small_of_taper,
+        f"{name}: diameter at the thin end",
+        large=large,
+        rate=rate,
+        length=length,
+    )
+    return large, small
+
+
+def standard_large(work: Work, feature_id: str, name: str, written: lathe.Taper) -> Number:
+    """The gauge line of a standard taper. Raises CannotBeDone when the drawing names no such taper and no end."""
+    read = turned_tapers.read_taper(written.taper) if written.taper else None
+    if read is None or read.kind != "standard":
+        raise CannotBeDone(f"{name} has no diameter at either end; write large or small")
+    value = quantity.convert(standard_tapers.large_end(read.name), "in", work.unit)
+    return work.ledger.given(
+        f"{feature_id}.large",
+        value,
+        work.unit,
+        f"{name}: diameter at the gauge line",
+        standard_tapers.SERIES,
+        formula="from the table",
+    )
+
+
+def plan_thread(work: Work, feature_id: str, name: str, written: Feature, part: Mapping[str, Number]) -> FeaturePlan:
+    """A thread on the outside: its diameters, its depth with a flat-nosed tool, its limits and its wires."""
+    assert isinstance(written, lathe.TurnedThread)
+    sizes = along(work, feature_id, name, written, "start", "length")
+    within(name, sizes, part)
+    diameter, pitch = thread_sizes(work, feature_id, name, written.thread)
+    numbers = work.of(feature_id)
+    basic = numbers.length(
+        "basic", threads.pitch_diameter, f"{name}: basic pitch diameter", diameter=diameter, pitch=pitch
+    )
+    upper, lower, most = limits(work, feature_id, name, written.thread, basic, diameter)
+    wire = numbers.length("wire", thread_wires.best_wire, f"{name}: best wire", pitch=pitch)
+    found = {
+        "diameter": diameter,
+        "turn to": most,
+        "thread pitch": pitch,
+        "root": numbers.length(
+            "root", threads.root_diameter, f"{name}: root of the thread", diameter=diameter, pitch=pitch
+        ),
+        "thread depth": numbers.length(
+            "depth", screw_cutting.depth_flat_nose, f"{name}: depth, tool with a flat nose", pitch=pitch
+        ),
+        "pitch diameter, most": upper,
+        "pitch diameter, least": lower,
+        "wire": wire,
+        **sizes,
+    }
+    for which, limit in (("most", upper), ("least", lower)):
+        found[f"over wires, {which}"] = numbers.length(
+            f"over-{which}",
+            thread_wires.over_wires_of_pitch_diameter,
+            f"{name}: over three wires, {which}",
+            pitch_diameter=limit,
+            pitch=pitch,
+            wire=wire,
+        )
+    return FeaturePlan(name, "turned thread", "", found)
+
+
+def limits(
+    work: Work, feature_id: str, name: str, designation: str, basic: Number, diameter: Number
+) -> tuple[Number, Number, Number]:
+    """Most and least pitch diameter, and the most outside diameter: class 2A of an inch thread, 6g of a metric one."""
+    thread = threads.read_thread(designation)
+    if thread.unit == "in":
+        engagement = (
+            thread.diameter if thread.series in ("UNC", "UNF") else thread_limits.usual_engagement(thread.pitch)
+        )
+        told = {"diameter": thread.diameter, "pitch": thread.pitch, "engagement": engagement}
+        tolerance = own(work, f"{feature_id}.tolerance", thread_limits.tolerance_2a, name, "in", **told)
+        allowance = own(
+            work,
+            f"{feature_id}.allowance",
+            thread_limits.allowance_2a,
+            name,
+            "in",
+            tolerance=thread_limits.tolerance_2a(**told),
+        )
+    else:
+        told = {"diameter": thread.diameter, "pitch": thread.pitch}
+        tolerance = own(work, f"{feature_id}.tolerance", thread_limits.tolerance_6g, name, "mm", **told)
+        allowance = own(work, f"{feature_id}.allowance", thread_limits.allowance_6g, name, "mm", pitch=thread.pitch)
+    numbers = work.of(feature_id)
+    upper = numbers.length("upper", milling.left_to_take, f"{name}: pitch diameter, most", full=basic, taken=allowance)
+    lower = numbers.length("lower", milling.left_to_take, f"{name}: pitch diameter, least", full=upper, taken=tolerance)
+    most = numbers.length(
+        "turn-to", milling.left_to_take, f"{name}: outside diameter, most", full=diameter, taken=allowance
+    )
+    return upper, lower, most
+
+
+def own(work: Work, number_id: str, function: Callable[..., float], name: str, unit: str, **inputs: float) -> Number:
+    """A number by a formula that is written for one unit, shown in the job's."""
+    entry = formula_of(function)
+    value = quantity.convert(function(**inputs), unit, work.unit)
+    return work.ledger.given(
+        number_id, value, work.unit, f"{name}: {entry.result.meaning}", entry.source, formula=entry.text
+    )
+
+
+PLANNERS: dict[type, Planner] = {lathe.Taper: plan_taper, lathe.TurnedThread: plan_thread}
