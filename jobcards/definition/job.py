@@ -23,6 +23,7 @@ from jobcards.definition.model import Model
 from jobcards.definition.processes import Assemble, Grind, Heat, Saw
 from jobcards.definition.size import Size, StatedSize
 
+AXIS_WAYS = ("both sides", "near side", "far side", "cutter at the near side", "cutter at the far side", "indicator")
 LEVELS = ("beginner", "some practice", "experienced")
 MOST_VARIANTS = 12
 
@@ -80,14 +81,19 @@ class Hold(Model):
     high_end: str = key(
         Choice(ENDS), "on a sine bar: the end that stands higher", "left end", yaml="high end", default=""
     )
-    out: str = key(Choice(ENDS), "on the lathe: the end that stands out", "right end", default="")
+    out: str = key(
+        Choice(ENDS),
+        "on the lathe, in a V-block or on a dividing head: the end that stands out; at the mill, to the right",
+        "right end",
+        default="",
+    )
     by: str = key(Name(), "on the lathe: the feature it is held by; left out, the bar itself", "shank", default="")
     support: str = key(Choice(("centre",)), "on the lathe: what steadies the end that stands out", "centre", default="")
 
 
 @dataclass(kw_only=True)
 class Zero(Model):
-    """One touch that sets an axis of the readout. Exactly one of the first four keys."""
+    """One touch that sets an axis of the readout. Exactly one of edge, middle from, middle between, line and axis."""
 
     edge: str = key(Choice(FACES), "touch this edge; it becomes zero", "bottom", default="")
     middle_from: str = key(
@@ -109,6 +115,12 @@ class Zero(Model):
     )
     measured_from: str = key(
         Choice(FACES), "with `line`: the edge it is measured from", "left end", yaml="from", default=""
+    )
+    axis: str = key(
+        Choice(AXIS_WAYS),
+        "round work: how its axis is found; a cutter touches with paper, an indicator is swung round it",
+        "both sides",
+        default="",
     )
 
 

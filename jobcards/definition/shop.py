@@ -20,6 +20,7 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
+from jobcards.definition.shop_dividing import KINDS as DIVIDING_KINDS
 from jobcards.definition.shop_drilling import DrillPress, Guide
 from jobcards.definition.shop_machines import Furnace, Saw, Shaper, SurfaceGrinder
 
@@ -174,6 +175,10 @@ class VBlock(Model):
     kind: str = key(Choice(("v-block",)), "what it is", "v-block")
     largest: Expression = key(Length(positive=True), "largest diameter it takes", "2")
     angle: Expression = key(Angle(positive=True, below=180.0), "between its sides", "90°")
+    opening: Expression | None = key(Length(positive=True), "across the V at its top", "1-1/2", default=None)
+    length: Expression | None = key(Length(positive=True), "along the V", "3", default=None)
+    width: Expression | None = key(Length(positive=True), "across the block", "2", default=None)
+    height: Expression | None = key(Length(positive=True), "of the block", "1-3/4", default=None)
 
 
 @dataclass(kw_only=True)
@@ -347,6 +352,7 @@ HOLDER = OneOf(
         ("guide", Guide),
         ("centres", Centres),
         ("faceplate", Faceplate),
+        *DIVIDING_KINDS,
     ),
 )
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from jobcards.definition.checks.holes import check_placed
 from jobcards.definition.checks.known import Known
 from jobcards.definition.checks.milled import check_milled
+from jobcards.definition.checks.round_work import check_round_work
 from jobcards.definition.checks.serrated import check_serrated
 from jobcards.definition.expression import Expression
 from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter, lathe
@@ -69,6 +70,7 @@ def check_feature(feature: Feature, part: Part) -> Iterator[Problem]:
     """A feature suits the part and is placed on its face."""
     if isinstance(feature, Serrations):
         yield from check_serrated(feature)
+    yield from check_round_work(feature, part)
     if isinstance(feature, TURNED_SHAPES) and not part.turned:
         yield Problem(feature.place("shape"), f"a block has no {feature.shape}", "use it on a turned part")
     if isinstance(feature, MILLED_SHAPES) and not part.block:

@@ -8,7 +8,7 @@ from jobcards.definition.checks.processes import (
     does_something,
     with_alternative,
 )
-from jobcards.definition.features import FACES
+from jobcards.definition.features import ENDS, FACES
 from jobcards.definition.job import Alternative, Hold, Operation, Part, SetUp, Zero
 from jobcards.definition.problem import Problem, advise
 
@@ -92,6 +92,8 @@ def check_hold(hold: Hold, setup: SetUp, part: Part) -> Iterator[Problem]:
         if not hold.out:
             yield Problem(hold.mark, "the end that stands out is missing", "write out: right end or out: left end")
         return
+    if part.turned and hold.up in ENDS and not hold.out:
+        return  # standing on its other end
     if hold.out:
         yield Problem(hold.place("out"), "out is for work on the lathe", "leave it out, and say which face is up")
     if setup.square_up:
@@ -132,11 +134,11 @@ def free(*taken: str) -> str:
 
 def check_zero(zero: Zero) -> Iterator[Problem]:
     """Exactly one way to set an axis, with what belongs to it."""
-    ways = ("edge", "middle_from", "middle_between", "line")
+    ways = ("edge", "middle_from", "middle_between", "line", "axis")
     given = [way for way in ways if getattr(zero, way)]
     if len(given) != 1:
         wrong = "no way of setting zero is written" if not given else "zero is set in two ways at once"
-        yield Problem(zero.mark, wrong, "write one of edge, middle from, middle between and line")
+        yield Problem(zero.mark, wrong, "write one of edge, middle from, middle between, line and axis")
         return
     if zero.line and not zero.measured_from:
         yield Problem(zero.mark, "the edge that the line is measured from is missing", "write from: left end")
