@@ -3,6 +3,7 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
+from jobcards.planning.holes.depths import beyond
 from jobcards.planning.mill import angled, holes
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
@@ -15,7 +16,6 @@ from jobcards.planning.rates import plan_cutter
 from jobcards.planning.route import Route, finished
 from jobcards.planning.words import Line
 from jobcards.planning.work import slug
-from jobcards.trade import drilling
 from jobcards.trade import milling as sums
 
 
@@ -117,20 +117,11 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
 
 def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number) -> Number:
     """What a cutter that comes through wants below the work."""
-    work, cutter = route.work, route.work.shop.cutters[operation.cutter]
-    beyond = work.rule("breakthrough")
-    tool = plan_cutter(work, operation.cutter, cutter)
+    work = route.work
+    tool = plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
     below_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
-    if cutter.kind == "drill" and "point" in tool.sizes:
-        beyond = work.of(below_id).length(
-            "tip",
-            drilling.tip_depth,
-            "how far the drill's tip goes on below the work",
-            diameter=tool.sizes["diameter"],
-            point_angle=tool.sizes["point"],
-            full_depth=beyond,
-        )
-    return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=beyond, rise=clear)
+    past = beyond(work, below_id, tool, "tip")
+    return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=past, rise=clear)
 
 
 CUTS: dict[str, MillCutter] = {**holes.CUTS, **angled.CUTS}
