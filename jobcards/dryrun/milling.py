@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.reading import Reader
 from jobcards.dryrun.solids import Solid, box, cylinder, drill, extent, prism
+from jobcards.dryrun.tapping import tapped
 from jobcards.dryrun.zero import Origins
 from jobcards.planning.card import Cut, Position
 
@@ -56,7 +57,7 @@ def cutter_size(cut: Cut, read: Reader, name: str, default: float) -> float:
 
 
 def straight_down(cut: Cut, mill: AtMill) -> list[Solid]:
-    """Plunged, counterbored or bored: a flat-bottomed hole at each position.
+    """Plunged, counterbored, reamed or bored: a flat-bottomed hole at each position.
 
     A boring head cuts the diameter it is set to; every other cutter its own.
     """
@@ -68,12 +69,10 @@ def straight_down(cut: Cut, mill: AtMill) -> list[Solid]:
 
 
 def pointed(cut: Cut, mill: AtMill) -> list[Solid]:
-    """Drilled: full diameter down to the depth, and the point beyond it. A spot drill's depth counts to its tip."""
+    """Drilled, spotted or countersunk: a cone to the depth, which counts to the tip, and full diameter above it."""
     diameter = cutter_size(cut, mill.read, "diameter", mill.read.size(cut.sizes, "diameter"))
     point = cutter_size(cut, mill.read, "point", 118.0)
-    shoulder = mill.bottom(cut)
-    if cut.kind == "spot":
-        shoulder += diameter / 2 / math.tan(math.radians(point / 2))
+    shoulder = mill.bottom(cut) + diameter / 2 / math.tan(math.radians(point / 2))
     centres = [(mill.place(p, "x"), mill.place(p, "y")) for p in cut.positions]
     return [drill(diameter, shoulder, mill.clear, point, centre) for centre in centres]
 
@@ -140,6 +139,9 @@ def face(cut: Cut, mill: AtMill) -> list[Solid]:
 STROKES: Mapping[str, Callable[[Cut, AtMill], list[Solid]]] = {
     "spot": pointed,
     "drill": pointed,
+    "countersink": pointed,
+    "tap": tapped,
+    "ream": straight_down,
     "plunge": straight_down,
     "counterbore": straight_down,
     "bore": straight_down,

@@ -29,7 +29,10 @@ class FeaturePlan:
     "high", "head low", "head high"; dovetail slot and tongue: "narrow width", "wide width", "height", "angle", walls,
     "pin", "between pins" or "over pins"; V-groove: "width", "depth", "angle", "centre", "pin", "over the pin"; chamfer:
     "size", "angle", "depth"; corner round: "radius";
-    turned diameter: "diameter", "from", "to"; turned chamfer: "size". A worked extra may stand beside them
+    turned diameter: "diameter", "from", "to"; turned chamfer: "size";
+    cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up on
+    the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
+    "length"; "across", "corners"; "over" (to the far side); "width". A worked extra may stand beside them
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
 
@@ -90,6 +93,9 @@ class HoldPlan:
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
     chuck and collet: "stick-out", "grip", "held diameter".
+    round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at the
+    start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own "block
+    length", "block width", "block height", "opening", "block angle"; `support` says whether a centre steadies the end.
     """
 
     kind: str
@@ -99,6 +105,7 @@ class HoldPlan:
     fixed_jaw: str = ""
     stop: str = ""
     stop_side: int = 0  # -1 the stop stands at the left, +1 at the right, 0 none
+    support: str = ""  # "centre" where a tailstock's centre steadies the end that stands out
     high_end: str = ""
     out: str = ""
     instructions: tuple[Line, ...] = ()
@@ -113,7 +120,8 @@ class Touch:
     touches whose middle is zero), "line" (the cutter is set to a scribed line), "surface" (tool on the upper face,
     paper
     between), "corner" (tool on the highest corner of tilted work), "kept" (from the set-up before),
-    "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end).
+    "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end); round work: "round side" and "round
+    pair" (its side; one, or one of two), "round top" (paper on top, at `distance` from the left end), "swung" (indicator).
     `preset` is what the readout or dial is set to at the touch. `side` says where the tip stands seen from the work
     along the axis: -1 on the minus side. `tip` is the tip diameter, or the thickness of the feeler.
     """
@@ -143,6 +151,21 @@ class Position:
 
 
 @dataclass(frozen=True)
+class Station:
+    """Where a dividing head or rotary table stands for one of the same cuts round the work.
+
+    `move`: of a dividing head from the station before: "turns", "holes", "circle"; of a rotary table from its zero:
+    "turns", "dial" (degrees at the table). Nothing at the first station of a set-up. Each move turns the next angle of
+    the drawing up.
+    """
+
+    label: Line
+    angle: Number  # of the drawing, up then (to the right for work that stands on its end)
+    move: Mapping[str, Number] = field(default_factory=dict)
+    plate: Authored | None = None
+
+
+@dataclass(frozen=True)
 class Cut:
     """One operation, with what is published for it.
 
@@ -150,8 +173,12 @@ class Cut:
     "face": a face milled level; "take off" (first of a pair) or "leave" (the size to reach). Its own `hold`.
     "end": an end milled with the side of the cutter, work lying flat, end overhanging; as "face".
     "spot": positions x, y; sizes "depth". Marks the place; leaves nothing in the finished part.
-    "drill": positions x, y; "diameter", "depth" (full diameter, below the surface that is zero), through: breakthrough
-    included.
+    "drill": positions x, y; "diameter", "depth" (of the tip below the surface that is zero; through: breakthrough
+    included), "full depth" (of the full diameter, blind holes).
+    "ream": as plunge, with the reamer's diameter. "tap": "depth" of the tap's tip; the cutter's "diameter" (of the
+    thread), "chamfer". "countersink": "depth" of the tip. "hand ream", "hand tap", "hand countersink": the same by hand
+    at the bench, at the feature's own places.
+    "lay out": positions x, y, z are heights over the surface plate, standing on left end, bottom, back; takes nothing.
     "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
     "bore": boring head; positions x, y; "diameter", "depth".
     "grooves": one groove a position x (bottom of the groove), along y; "depth", "tilt" (head from upright).
@@ -180,6 +207,7 @@ class Cut:
     rough: bool = False
     through: bool = False
     face: str = ""  # "face", "end", "turn face", "part off": the face made
+    stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,8 @@
 
 Sizes are the drawing's own, at the middle of their limits and not rounded. Two things are as made, since the drawing
 leaves them open: a hole that a cutter of fixed size finishes has that cutter's diameter, as long as it lies within the
-hole's limits; a blind drilled hole ends in the drill's point.
+hole's limits; a blind drilled hole ends in the drill's point, and one that is reamed or tapped in the point of the
+drill before that, as deep as the card has it drilled.
 """
 
 from collections.abc import Iterator
@@ -26,6 +27,9 @@ def drawn_part(part: PartPlan) -> Solid:
         return turned_part(shape)
     size = block_size(shape)
     features = [solid for f in shape.features if f.dry_run for solid in feature_solids(f, size, cuts.get(f.name))]
+    rough = [cut for set_up in part.set_ups for cut in set_up.cuts if cut.rough]
+    for feature in shape.features:
+        features += holes.as_drilled(feature, size, [cut for cut in rough if cut.feature == feature.name])
     return box((0.0, 0.0, 0.0), size) - together(features)
 
 
