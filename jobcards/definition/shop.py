@@ -262,6 +262,7 @@ CUTTER_KINDS = (
     "shaper tool",
     "saw blade",
     "grinding wheel",
+    "lap",
     "reamer",
     "hand reamer",
     "tap",

@@ -2,9 +2,11 @@
 
 from jobcards.definition.job import SetUp
 from jobcards.planning.authored import authored
+from jobcards.planning.by_hand import HAND, hand_cut
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.rates import plan_cutter, time_of
 from jobcards.planning.route import Route, finished
+from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job, slug
 
@@ -19,6 +21,13 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
             work.problem(
                 operation.mark, "an operation at the bench names a feature", "write `cut:` with a feature of the part"
             )
+            continue
+        if feature.shape == "note":
+            cuts.append(stated_cut(route, set_up_id, operation))
+            continue
+        if feature.shape != "broken corners" and work.shop.cutters[operation.cutter].kind in HAND:
+            made = hand_cut(route, set_up_id, operation, feature)
+            cuts += [made] if made else []
             continue
         cut_id = f"{set_up_id}-{slug(operation.cut)}"
         hand = work.rule("hand time")

@@ -14,9 +14,14 @@ LENGTHS = {
     "pilot": "pilot",
     "nose radius": "nose_radius",
     "width": "width",
+    "flat": "flat",
     "reach": "reach",
+    "neck": "neck",
+    "tip": "tip",
     "smallest": "smallest",
     "largest": "largest",
+    "radius": "radius",
+    "ridges": "pitch",
 }
 TENTHS = Show(places=1)
 HAIR = 1e-3
@@ -33,6 +38,8 @@ def plan_cutter(work: Work, name: str, cutter: kit.Cutter) -> CutterPlan:
     sizes = work.shop_lengths(prefix, cutter, LENGTHS)
     if cutter.point is not None:
         sizes["point"] = work.shop_angle(f"{prefix}.point", cutter.point, "point angle")
+    if cutter.angle is not None:
+        sizes["flank angle"] = work.shop_angle(f"{prefix}.angle", cutter.angle, "flank from the cutter's end")
     sizes["teeth"] = work.ledger.given(
         f"{prefix}.teeth", float(cutter.teeth), "1", "teeth", "the shop file", formula="as there is", show=WHOLE
     )

@@ -13,6 +13,7 @@ from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
 from jobcards.planning.route import Route
 from jobcards.planning.saw import saw_set_up
+from jobcards.planning.shaper.set_up import shaper_set_up
 from jobcards.planning.stand_ins import bring_stand_ins
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
@@ -52,6 +53,8 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
         return inspect_set_up(route, set_up, set_up_id)
     if set_up.saw is not None and isinstance(machine, kit.Saw | kit.Bench):
         return saw_set_up(route, set_up, set_up_id, machine)
+    if isinstance(machine, kit.Shaper):
+        return shaper_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Furnace):
         return heat_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.SurfaceGrinder):

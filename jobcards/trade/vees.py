@@ -66,6 +66,22 @@ def serration_crest_vee(pitch: float, depth: float, root: float, angle: float) -
     return max(0.0, pitch - root - 2 * depth * tan(angle / 2))
 
 
+@formula(title="Slide set over for a flank", text="over = angle / 2", source=GEOMETRY)
+def slide_set_over(angle: float) -> float:
+    """How far a shaper's tool head, or a lathe's compound, is set over from upright to run along one flank.
+
+    Args:
+        angle [deg]: full angle of the groove
+    Returns [deg]: from upright
+    Raises CannotBeDone: when the angle is not between 0 and 180
+
+    >>> slide_set_over(60)
+    30.0
+    """
+    between(0, 180, angle=angle)
+    return angle / 2
+
+
 @formula(title="Slide feed along a flank", text="feed = depth / cos(angle / 2)", source=GEOMETRY)
 def flank_feed(depth: float, angle: float) -> float:
     """Feed of a shaper's head slide, or a lathe's compound, set over to run along one flank of the groove.

@@ -20,6 +20,7 @@ CHECKS = [
         "vees.serration_crest_vee", {"pitch": 0.1, "depth": 0.0866025, "root": 0.0, "angle": 60.0}, 0.0, 1e-06, GEOMETRY
     ),
     Check("vees.flank_feed", {"depth": 0.1, "angle": 60.0}, 0.1154701, 1e-07, GEOMETRY),
+    Check("vees.slide_set_over", {"angle": 90.0}, 45.0, 1e-09, GEOMETRY),
     Check("vees.flank_feed", {"depth": 0.1, "angle": 90.0}, 0.1414214, 1e-07, GEOMETRY),
     Check("vees.vee_width", {"depth": 0.25, "root": 0.0, "angle": 90.0}, 0.5, 1e-09, GEOMETRY),
     Check("vees.vee_width", {"depth": 0.0866025, "root": 0.02, "angle": 60.0}, 0.12, 1e-06, GEOMETRY),

@@ -2,9 +2,10 @@
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
+from jobcards.planning import serrated_cuts
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
-from jobcards.planning.mill import angled, holes
+from jobcards.planning.mill import angled, edges, formed, holes, milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.mill.sine_bar import plan_sine_hold
@@ -14,6 +15,7 @@ from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter
 from jobcards.planning.route import Route, finished
+from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import Line
 from jobcards.planning.work import slug
 from jobcards.trade import milling as sums
@@ -109,6 +111,8 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
                     "above", sums.support_height, "work wanted above the jaws", base=feature.sizes["depth"], rise=clear
                 )
             )
+        if feature.along or feature.edges:
+            above += milled.room_beside(work, f"{set_up_id}-{slug(operation.cut)}", feature)
         if feature.through:
             below.append(room_below(route, set_up_id, operation, clear))
     keep = route.parallels if set_up.keep_zero else None
@@ -124,7 +128,7 @@ def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number
     return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=past, rise=clear)
 
 
-CUTS: dict[str, MillCutter] = {**holes.CUTS, **angled.CUTS}
+CUTS: dict[str, MillCutter] = {**holes.CUTS, **angled.CUTS, **serrated_cuts.CUTS, **milled.CUTS, **formed.CUTS, **edges.CUTS}
 
 
 def mill_cut(
@@ -138,6 +142,8 @@ def mill_cut(
         )
         return None
     assert set_up.hold is not None
+    if feature.shape == "note":
+        return stated_cut(route, set_up_id, operation)
     if feature.shape not in CUTS:
         work.problem(operation.place("cut"), f"“{feature.name}” is not cut at the mill", "do it at the bench")
         return None

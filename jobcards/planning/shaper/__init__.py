@@ -1,0 +1,1 @@
+"""Work on the shaper: how the ram is set, and what its tool cuts."""

@@ -1,0 +1,37 @@
+"""A shape that is only told in words: what the author says of it, not dry-run."""
+
+from jobcards.definition.features import Stated
+from jobcards.definition.job import Operation
+from jobcards.planning.authored import authored
+from jobcards.planning.card import Cut
+from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.route import Route
+from jobcards.planning.words import line
+from jobcards.planning.work import from_job, slug
+
+
+def stated_cut(route: Route, set_up_id: str, operation: Operation) -> Cut:
+    """The words of the feature as its step, with the check of the feature and of the operation."""
+    work = route.work
+    feature = route.part.features[operation.cut]
+    assert isinstance(feature, Stated)
+    cut_id = f"{set_up_id}-{slug(operation.cut)}"
+    hand = work.rule("hand time")
+    check = authored(feature.check, work.sizes)
+    if operation.check:
+        check += line(" {also}", also=authored(operation.check, work.sizes))
+    return Cut(
+        cut_id,
+        "hand",
+        operation.cut,
+        line("Make {feature}", feature=from_job(operation.cut)),
+        plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter]),
+        (),
+        {},
+        {"time": time_of(work, cut_id, hand.value, (hand,), "hand time")},
+        (authored(feature.text, work.sizes), line("The dry run does not know this shape: its check is all there is.")),
+        authored(operation.why, work.sizes),
+        check,
+        authored(operation.caution, work.sizes),
+        rough=operation.rough,
+    )
