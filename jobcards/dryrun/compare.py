@@ -13,6 +13,7 @@ import math
 import numpy as np
 from numpy.typing import NDArray
 
+from jobcards.definition.shop import Shaper, SurfaceGrinder
 from jobcards.dryrun.reading import lathe_of, mill_of, shop_length
 from jobcards.dryrun.solids import Floats, Mesh, Solid, mesh_of
 from jobcards.planning.card import Card, PartPlan
@@ -136,6 +137,9 @@ def allowed_deviation(card: Card, part: PartPlan) -> float:
     largest = 0.0
     for set_up in part.set_ups:
         mill, lathe = mill_of(card, set_up.machine), lathe_of(card, set_up.machine)
+        other = card.shop.machines.get(set_up.machine.text)
+        if isinstance(other, Shaper | SurfaceGrinder):  # a dial in place of the readout
+            largest = max(largest, shop_length(card, other.division))
         if mill is not None:
             largest = max(largest, shop_length(card, mill.readout_step))
         if lathe is not None:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from jobcards.dryrun import milling, turning
+from jobcards.dryrun import grinding, milling, turning
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
@@ -13,11 +13,13 @@ from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
-from jobcards.dryrun.target import drawn_part
+from jobcards.dryrun.target import block_size, drawn_part, feature_solids
 from jobcards.dryrun.zero import Origins, Standing, find_zero, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
 
 TRACE = 1e-9  # a volume too small to be metal
+NO_METAL_OFF = ("saw", "heat", "assemble", "inspect")  # the blank is there as sawn
+LOW_FACES = ("left end", "bottom", "back")
 ROOM = 1.0  # how far above everything a cutter comes from, in heights of the set-up
 
 
@@ -85,12 +87,15 @@ class Maker:
         """One set-up, of whatever kind."""
         made_by_hand = [cut for cut in set_up.cuts if cut.kind == "hand"]
         self.skipped += [cut.id for cut in made_by_hand]
-        if len(made_by_hand) == len(set_up.cuts):
+        self.as_drawn(made_by_hand)
+        if len(made_by_hand) == len(set_up.cuts) or set_up.kind in NO_METAL_OFF:
             return
         if set_up.kind == "square":
             self.square(set_up)
-        elif set_up.kind == "mill":
+        elif set_up.kind in ("mill", "shaper"):
             self.mill(set_up)
+        elif set_up.kind == "grind":
+            self.grind(set_up)
         elif set_up.kind == "lathe":
             self.turn(set_up)
         else:
@@ -108,8 +113,29 @@ class Maker:
                 placement.on_machine(self.work), {}, self.read, top_of(fixtures, self.work, placement), side
             )
             self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
+        cut_faces = {cut.face: self.read.size(cut.sizes, "for grinding") for cut in machine_cuts(set_up)}
         low, _ = extent(self.work)
-        self.work = moved(self.work, *(-place for place in low))
+        shift = [-low[n] - cut_faces[face] if face in cut_faces else 0.0 for n, face in enumerate(LOW_FACES)]
+        self.work = moved(self.work, *shift)
+
+    def grind(self, set_up: SetUpPlan) -> None:
+        """One face after the other on the magnetic chuck."""
+        for cut in machine_cuts(set_up):
+            placement, fixtures = grinding.on_magnet(self.work, cut)
+            self.begin(set_up, placement, fixtures)
+            gone = grinding.ground(cut, placement.on_machine(self.work), self.read)
+            self.cut(set_up, cut, placement, fixtures, [gone])
+
+    def as_drawn(self, cuts: list[Cut]) -> None:
+        """A shape finished by hand is taken as the drawing has it: nothing is known of how a file was held."""
+        shape = self.part.shape
+        if shape.kind != "block":
+            return
+        size = block_size(shape)
+        for cut in cuts:
+            feature = next((f for f in shape.features if f.name == cut.feature and f.dry_run), None)
+            if feature is not None and not cut.rough:
+                self.work = self.work - together(feature_solids(feature, size, cut))
 
     def mill(self, set_up: SetUpPlan) -> None:
         """A milled set-up: hold, find zero, cut."""

@@ -1,0 +1,58 @@
+"""What a V tool takes at the mill or on the shaper, and what a square shaper tool takes: both cut right across."""
+
+import math
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING
+
+from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.solids import Solid, box, extent, prism
+from jobcards.planning.card import Cut
+
+if TYPE_CHECKING:
+    from jobcards.dryrun.milling import AtMill
+
+ASIDE = 1.0  # how far the stroke goes on beyond the work, in heights of it
+
+
+def tool_size(cut: Cut, mill: "AtMill", name: str, default: float | None = None) -> float:
+    """A size of the tool itself. Raises CannotFollow when the card does not give it."""
+    if cut.cutter is not None and name in cut.cutter.sizes:
+        return mill.read(cut.cutter.sizes[name])
+    if default is None:
+        raise CannotFollow(f"the card gives the tool of {cut.id} no {name}")
+    return default
+
+
+def across(mill: "AtMill") -> tuple[float, float]:
+    """From where to where the stroke goes along y."""
+    (_, near, low), (_, far, high) = extent(mill.work)
+    aside = ASIDE * (high - low)
+    return near - aside, far + aside
+
+
+def vee_grooves(cut: Cut, mill: "AtMill") -> list[Solid]:
+    """Upright grooves of the tool's own angle and tip, one a position, the tip at the depth."""
+    low = mill.bottom(cut)
+    high = max(mill.clear, low)
+    half_tip = tool_size(cut, mill, "flat", 0.0) / 2
+    half_top = half_tip + (high - low) * math.tan(math.radians(tool_size(cut, mill, "point")) / 2)
+    near, far = across(mill)
+    strokes = []
+    for position in cut.positions:
+        x = mill.place(position, "x")
+        outline = [(x - half_tip, low), (x + half_tip, low), (x + half_top, high), (x - half_top, high)]
+        strokes.append(prism(outline, near, far, "y"))
+    return strokes
+
+
+def shaped(cut: Cut, mill: "AtMill") -> list[Solid]:
+    """From the first reading to the last, which are those of the tool's left side, as deep as the card says."""
+    places = [mill.place(position, "x") for position in cut.positions]
+    if len(places) < 2:
+        raise CannotFollow(f"the card does not tell from where to where {cut.id} goes")
+    near, far = across(mill)
+    right = max(places) + tool_size(cut, mill, "width")
+    return [box((min(places), near, mill.bottom(cut)), (right, far, mill.clear))]
+
+
+STROKES: Mapping[str, Callable[[Cut, "AtMill"], list[Solid]]] = {"vee grooves": vee_grooves, "shaped": shaped}
