@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from jobcards.drawing.mesh import Floats, Mesh, View
+from jobcards.drawing.mesh import Floats, Mesh, View, Whole
 
 Span = tuple[float, float]
 Line = tuple[float, float, float]  # direction across and up, and offset from the origin
@@ -40,24 +40,54 @@ def lines_of(mesh: Mesh, view: View) -> Lines:
 
 def cut_where_they_cross(edges: Floats) -> Floats:
     """The edges (n, 2, 3) cut at every place where they meet another on paper."""
+    if not len(edges):
+        return np.zeros((0, 2, 3))
+    found = [meetings(edges, first) for first in range(0, len(edges), CHUNK)]
+    owner = np.concatenate([each for each, _ in found])
+    place = np.round(np.concatenate([each for _, each in found]), 8)
+    order = np.lexsort((place, owner))
+    owner, place = owner[order], place[order]
+    new = np.ones(len(owner), dtype=bool)
+    new[1:] = (owner[1:] != owner[:-1]) | (place[1:] != place[:-1])
+    owner, place = owner[new], place[new]
+    points = edges[owner, 0] + place[:, None] * (edges[owner, 1] - edges[owner, 0])
+    onward = np.flatnonzero(owner[:-1] == owner[1:])
+    return np.stack([points[onward], points[onward + 1]], axis=1)
+
+
+def meetings(edges: Floats, first: int) -> tuple[Whole, Floats]:
+    """Where the edges from `first` on, as many as are looked at together, start, end and meet others on paper.
+
+    The numbers of the edges, and how far along each, from 0 to 1.
+    """
     start, along = edges[:, 0, :2], edges[:, 1, :2] - edges[:, 0, :2]
     low, high = edges[:, :, :2].min(axis=1) - 1e-9, edges[:, :, :2].max(axis=1) + 1e-9
-    pieces = []
-    for index in range(len(edges)):
-        near = np.flatnonzero((low <= high[index]).all(axis=1) & (high >= low[index]).all(axis=1))
-        cross = along[index, 0] * along[near, 1] - along[index, 1] * along[near, 0]
-        between = start[near] - start[index]
-        length = float(along[index] @ along[index])
-        angled = abs(cross) > 1e-9 * np.sqrt(length)
-        at = (between[:, 0] * along[near, 1] - between[:, 1] * along[near, 0])[angled] / cross[angled]
-        other = (between[:, 0] * along[index, 1] - between[:, 1] * along[index, 0])[angled] / cross[angled]
-        ends = np.vstack([between[~angled], between[~angled] + along[near][~angled]]) @ along[index] / length
-        places = np.concatenate([at[(other > -1e-7) & (other < 1 + 1e-7)], ends])
-        places = np.unique(np.round(places[(places > 1e-7) & (places < 1 - 1e-7)], 8))
-        stops = np.concatenate([[0.0], places, [1.0]])
-        points = edges[index, 0] + stops[:, None] * (edges[index, 1] - edges[index, 0])
-        pieces.append(np.stack([points[:-1], points[1:]], axis=1))
-    return np.vstack(pieces) if pieces else np.zeros((0, 2, 3))
+    these = slice(first, first + CHUNK)
+    over = [(low[:, i] <= high[these, None, i]) & (high[:, i] >= low[these, None, i]) for i in (0, 1)]
+    mine, other = np.nonzero(over[0] & over[1])
+    mine += first
+    across = crossed(along[mine], along[other])
+    between = start[other] - start[mine]
+    length = np.einsum("ij,ij->i", along[mine], along[mine])
+    angled = abs(across) > 1e-9 * np.sqrt(length)
+    at = crossed(between, along[other])[angled] / across[angled]
+    there = crossed(between, along[mine])[angled] / across[angled]
+    level, tail = mine[~angled], between[~angled]
+    ends = [np.einsum("ij,ij->i", end, along[level]) / length[~angled] for end in (tail, tail + along[other][~angled])]
+    owner = np.concatenate([mine[angled], level, level])
+    place = np.concatenate([np.where((there > -1e-7) & (there < 1 + 1e-7), at, -1.0), *ends])
+    inner = (place > 1e-7) & (place < 1 - 1e-7)
+    own = np.unique(mine)  # every edge is near itself
+    return (
+        np.concatenate([own, own, owner[inner]]),
+        np.concatenate([np.zeros(len(own)), np.ones(len(own)), place[inner]]),
+    )
+
+
+def crossed(one: Floats, other: Floats) -> Floats:
+    """The cross product of flat vectors, row by row: twice the area between them."""
+    across: Floats = one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0]
+    return across
 
 
 def hidden(points: Floats, mesh: Mesh, view: View, seen: Floats) -> np.ndarray[tuple[int], np.dtype[np.bool_]]:

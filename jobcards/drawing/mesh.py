@@ -11,6 +11,7 @@ Floats = NDArray[np.float64]
 Whole = NDArray[np.int64]
 
 SHARP = 25.0  # degrees: an edge between faces that turn more than this is drawn
+CHUNK = 256  # triangles looked at together
 FLAT = 1e-6  # triangles whose unit normals and planes differ by less are one face
 
 
@@ -107,18 +108,32 @@ class Mesh:
         out = np.zeros(len(edges), dtype=bool)
         if not len(little):
             return out
-        members = {index: face for face in self.faces() for index in face}
-        for index in little:
-            start, end = self.corners[edges[index]]
-            along = (end - start) / np.linalg.norm(end - start)
-            wide = [
-                float(np.ptp(self.corners[self.triangles[members[owner]]] @ np.cross(self.normals[owner], along)))
-                for owner in owners[index]
-                if owner in members
-            ]
-            half = np.tan(np.arccos(np.clip(turn[index], -1, 1)) / 2)
-            out[index] = len(wide) == 2 and min(wide) / (2 * half) > 2 * largest
+        along = self.corners[edges[little, 1]] - self.corners[edges[little, 0]]
+        along /= np.linalg.norm(along, axis=1, keepdims=True)
+        wide = np.minimum(*(self.width_of_faces(owners[little, i], along) for i in (0, 1)))
+        half = np.tan(np.arccos(np.clip(turn[little], -1, 1)) / 2)
+        out[little] = wide / (2 * half) > 2 * largest
         return out
+
+    def width_of_faces(self, members: Whole, along: Floats) -> Floats:
+        """How wide the flat face is that each triangle belongs to, square to a direction; 0 for one without area."""
+        faces = self.faces()
+        face_of = np.full(len(self.triangles), -1)
+        for number, face in enumerate(faces):
+            face_of[face] = number
+        wide = np.zeros(len(members))
+        real = np.flatnonzero(face_of[members] >= 0)
+        if not len(real):
+            return wide
+        across = np.cross(self.normals[members[real]], along[real])
+        belonging = [faces[number] for number in face_of[members[real]]]
+        counts = np.array([len(face) for face in belonging])
+        corners = self.corners[self.triangles[np.concatenate(belonging)]]
+        places = np.einsum("ijk,ik->ij", corners, np.repeat(across, counts, axis=0))
+        first = np.concatenate([[0], np.cumsum(counts)[:-1]])
+        high = np.maximum.reduceat(places.max(axis=1), first)
+        wide[real] = high - np.minimum.reduceat(places.min(axis=1), first)
+        return wide
 
     def faces(self, apart: NDArray[np.bool_] | None = None) -> list[Whole]:
         """Triangles gathered into flat faces; those marked `apart` are kept to themselves."""
@@ -126,8 +141,9 @@ class Mesh:
         keys = np.column_stack([np.round(self.normals, 5), np.round(self.offsets, 5), mark]) + 0.0
         _, number = np.unique(keys, axis=0, return_inverse=True)
         number = number.reshape(-1)
-        real = np.linalg.norm(self.normals, axis=1) > 0.5
-        return [members for n in range(int(number.max()) + 1) if len(members := np.flatnonzero((number == n) & real))]
+        real = np.flatnonzero(np.linalg.norm(self.normals, axis=1) > 0.5)
+        ordered = real[np.argsort(number[real], kind="stable")]
+        return np.split(ordered, np.flatnonzero(np.diff(number[ordered])) + 1) if len(ordered) else []
 
 
 def mesh_of(corners: ArrayLike, triangles: ArrayLike) -> Mesh:
@@ -147,19 +163,29 @@ def mesh_of(corners: ArrayLike, triangles: ArrayLike) -> Mesh:
 def new_faces(now: Mesh, before: Mesh) -> NDArray[np.bool_]:
     """Which triangles of a solid were not on its surface before: what has just been cut."""
     fresh = np.ones(len(now.triangles), dtype=bool)
-    a, b, c = (before.corners[before.triangles[:, i]] for i in range(3))
-    for index in range(len(now.triangles)):
-        normal, middle = now.normals[index], now.middles[index]
-        like = np.flatnonzero((before.normals @ normal > 1 - 1e-6) & (abs(before.offsets - now.offsets[index]) < 1e-5))
-        if len(like) and any_holds(a[like], b[like], c[like], normal, middle):
-            fresh[index] = False
+    corners = before.corners[before.triangles]
+    level = np.argsort(before.offsets, kind="stable")  # so that triangles as far out stand together
+    far = before.offsets[level]
+    start, stop = (np.searchsorted(far, now.offsets + by) for by in (-1e-5, 1e-5))
+    for first in range(0, len(fresh), CHUNK):
+        these = np.arange(first, min(first + CHUNK, len(fresh)))
+        count = stop[these] - start[these]
+        index = np.repeat(these, count)
+        other = level[np.arange(count.sum()) - np.repeat(np.cumsum(count) - count - start[these], count)]
+        alike = np.einsum("ij,ij->i", now.normals[index], before.normals[other]) > 1 - 1e-6
+        index, other = index[alike], other[alike]
+        fresh[index[hold(corners[other], now.normals[index], now.middles[index])]] = False
     return fresh
 
 
-def any_holds(a: Floats, b: Floats, c: Floats, normal: Floats, point: Floats) -> bool:
-    """Whether any of the triangles, all in one plane, holds the point."""
-    sides = [np.cross(q - p, point - p) @ normal for p, q in ((a, b), (b, c), (c, a))]
-    return bool(((sides[0] > -1e-9) & (sides[1] > -1e-9) & (sides[2] > -1e-9)).any())
+def hold(triangles: Floats, normals: Floats, points: Floats) -> NDArray[np.bool_]:
+    """Whether each of the triangles (n, 3, 3) holds its point, which lies in its plane."""
+    sides = [
+        np.einsum("ij,ij->i", np.cross(triangles[:, q] - triangles[:, p], points - triangles[:, p]), normals)
+        for p, q in ((0, 1), (1, 2), (2, 0))
+    ]
+    inside: NDArray[np.bool_] = np.min(sides, axis=0) > -1e-9
+    return inside
 
 
 def together(meshes: Iterable[Mesh]) -> Mesh:

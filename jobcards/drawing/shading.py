@@ -1,5 +1,6 @@
 """The faces of a solid that are seen from a side, each as the area that is left when nearer faces have covered it."""
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -8,6 +9,7 @@ from manifold3d import CrossSection, FillRule, OpType
 from jobcards.drawing.mesh import Floats, Mesh, View, Whole
 
 FAR = 1e4
+Boxes = tuple[Floats, Floats, Floats]  # of all faces: low and high corners on paper, and how near
 
 
 @dataclass(frozen=True)
@@ -41,9 +43,16 @@ def areas_of(mesh: Mesh, view: View, fresh: np.ndarray[tuple[int], np.dtype[np.b
         for members in mesh.faces(fresh)
         if mesh.normals[members[0]] @ view.axes[2] > 1e-6
     ]
+    if not faces:
+        return []
+    boxes = (
+        np.array([face.low[:2] for face in faces]),
+        np.array([face.high[:2] for face in faces]),
+        np.array([face.nearest for face in faces]),
+    )
     out = []
-    for face in faces:
-        covers = [part for other in faces if other is not face and (part := cover(other, face)) is not None]
+    for number, face in enumerate(faces):
+        covers = [part for other in may_cover(number, faces, boxes) if (part := cover(other, face)) is not None]
         left = CrossSection.batch_boolean([face.outline, *covers], OpType.Subtract) if covers else face.outline
         loops = tuple(np.asarray(loop) for loop in left.to_polygons())
         if loops and left.area() > 1e-7:
@@ -65,14 +74,17 @@ def face_of(mesh: Mesh, view: View, seen: Floats, members: Whole, fresh: bool) -
     )
 
 
+def may_cover(number: int, faces: Sequence[Face], boxes: Boxes) -> Iterable[Face]:
+    """The faces whose outline's rectangle overlaps that of one of them on paper, and that are not wholly behind it."""
+    low, high, nearest = boxes
+    over = (high > faces[number].low[:2]).all(axis=1) & (low < faces[number].high[:2]).all(axis=1)
+    over &= nearest > faces[number].farthest
+    over[number] = False
+    return (faces[index] for index in np.flatnonzero(over))
+
+
 def cover(other: Face, face: Face) -> CrossSection | None:
     """The part of another face that may cover this one: where its plane is nearer to the eye."""
-    if (
-        (other.high[:2] <= face.low[:2]).any()
-        or (other.low[:2] >= face.high[:2]).any()
-        or other.nearest <= face.farthest
-    ):
-        return None
     a, b, c = (mine - its for mine, its in zip(other.plane, face.plane, strict=True))
     slope = float(np.hypot(a, b))
     if slope < 1e-6:
