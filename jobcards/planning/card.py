@@ -186,7 +186,11 @@ class Cut:
     "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
     "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
-    "hand": by hand, not dry-run.
+    "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
+    "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".
+    "grind": a face on the magnetic chuck, its own `hold`; "take off", "leave" where its opposite is finished.
+    "saw", "harden", "case harden", "temper", "assemble", "measure": no metal comes off in the dry run.
+    "hand": by hand, taken as drawn where it has a shape, else not dry-run.
     Worked rates in `rates`: "speed" (rpm step), "wanted speed", "cutting speed", "feed", "passes", "pass depth",
     "time" as they apply.
     """
@@ -212,7 +216,11 @@ class Cut:
 
 @dataclass(frozen=True)
 class SetUpPlan:
-    """One holding of the work and all that is done in it. kind: "mill" | "square" | "lathe" | "bench"."""
+    """One holding of the work and all that is done in it.
+
+    kind: "mill" | "square" | "lathe" | "bench" | "shaper" | "grind" (each cut with its own hold) | "saw" | "heat" |
+    "assemble" | "inspect".
+    """
 
     id: str
     number: Number  # counted through the whole card
@@ -232,6 +240,18 @@ class SetUpPlan:
 
 
 @dataclass(frozen=True)
+class AlternativePlan:
+    """Another way to do a piece of a part's route. Its set-ups carry the number of the first that they stand for."""
+
+    id: str
+    name: Authored
+    why: Line
+    replaces: tuple[str, ...]  # ids of the set-ups it stands for
+    set_ups: tuple[SetUpPlan, ...]
+    route: tuple[str, ...]  # ids of all set-ups of the part in order, when this way is taken
+
+
+@dataclass(frozen=True)
 class PartPlan:
     """One part of the card."""
 
@@ -243,6 +263,12 @@ class PartPlan:
     shape: ShapePlan
     blank: BlankPlan
     set_ups: tuple[SetUpPlan, ...]
+    alternatives: tuple[AlternativePlan, ...] = ()
+
+    def route_of(self, alternative: AlternativePlan) -> tuple[SetUpPlan, ...]:
+        """All set-ups of the part in order, when that way is taken."""
+        known = {set_up.id: set_up for set_up in (*self.set_ups, *alternative.set_ups)}
+        return tuple(known[set_up_id] for set_up_id in alternative.route)
 
 
 @dataclass(frozen=True)
@@ -345,3 +371,9 @@ class Card:
     def set_ups(self) -> tuple[SetUpPlan, ...]:
         """All set-ups in the order of the card."""
         return tuple(set_up for part in self.parts for set_up in part.set_ups)
+
+    @property
+    def every_set_up(self) -> tuple[SetUpPlan, ...]:
+        """The set-ups of the card, then those of the alternatives."""
+        others = (way.set_ups for part in self.parts for way in part.alternatives)
+        return (*self.set_ups, *(set_up for set_ups in others for set_up in set_ups))

@@ -4,6 +4,7 @@ import hashlib
 
 from jobcards.definition import Job, ProblemsFound, Shop
 from jobcards.definition.problem import advise
+from jobcards.planning.alternatives import plan_alternatives
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Card, PartPlan
 from jobcards.planning.gather import plan_cautions, plan_gather
@@ -93,6 +94,7 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
             f"{part_id}.quantity", float(part.quantity), "1", f"{name}: how many", "the job's definition", show=WHOLE
         )
         set_ups = plan_route(work, part_id, part, shape, blank, count)
+        others = plan_alternatives(work, part_id, part, shape, blank, set_ups, count)
         count += len(set_ups)
         out.append(
             PartPlan(
@@ -104,6 +106,7 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
                 shape,
                 blank,
                 set_ups,
+                others,
             )
         )
     return tuple(out)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from jobcards.definition.job import Operation, Part, SetUp
 from jobcards.planning.authored import authored
 from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpPlan, ShapePlan, Touch
+from jobcards.planning.lathe.outline import Turned
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.rates import time_of
@@ -26,9 +27,12 @@ class Route:
     zeros: Zeros | None = None
     parallels: Number | None = None  # height of the pair in the set-up before
     opened: dict[str, Number] = field(default_factory=dict)  # a hole's diameter after the last cut on it
+    turned: list[Turned] = field(default_factory=list)  # how far a turned part has been turned down
+    done: list[str] = field(default_factory=list)  # at the lathe: features cut and ends faced, in order
+    parted: bool = False  # cut off the bar
     ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground
     standing: dict[str, Number] = field(default_factory=dict)  # of these, what stands on the faces as they are now
-    slug: str = ""  # of the alternative that is being planned
+    own: Mapping[str, str] = field(default_factory=dict)  # what the ids of an alternative's set-ups begin with
 
     def feature(self, operation: Operation) -> FeaturePlan | None:
         """The feature an operation cuts."""
