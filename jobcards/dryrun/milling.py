@@ -7,7 +7,7 @@ import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from jobcards.dryrun import shaping
+from jobcards.dryrun import shaping, straight
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.reading import Reader
 from jobcards.dryrun.solids import Solid, box, cylinder, drill, extent, prism
@@ -139,6 +139,7 @@ def face(cut: Cut, mill: AtMill) -> list[Solid]:
 
 STROKES: Mapping[str, Callable[[Cut, AtMill], list[Solid]]] = {
     **shaping.STROKES,
+    **straight.STROKES,
     "spot": pointed,
     "drill": pointed,
     "countersink": pointed,

@@ -10,13 +10,13 @@ from collections.abc import Iterator
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.solids import Solid, box, together
-from jobcards.dryrun.target import angled, holes, upright
+from jobcards.dryrun.target import angled, holes, milled, upright
 from jobcards.dryrun.target.place import Block, Remover
 from jobcards.dryrun.target.turned import turned_part
 from jobcards.planning.card import Cut, FeaturePlan, PartPlan, ShapePlan
 
 BLOCK = ("length", "height", "thickness")
-REMOVERS: dict[str, Remover] = {**holes.REMOVERS, **angled.REMOVERS, **upright.REMOVERS}
+REMOVERS: dict[str, Remover] = {**holes.REMOVERS, **angled.REMOVERS, **upright.REMOVERS, **milled.REMOVERS}
 
 
 def drawn_part(part: PartPlan) -> Solid:
