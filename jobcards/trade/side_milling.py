@@ -53,6 +53,26 @@ def axis_at_wall(wall: float, cutter: float, off: float, side: int) -> float:
     return wall + side * (cutter / 2 + off)
 
 
+@formula(title="Spindle axis some way off a wall", text="axis = wall + side * distance", source=GEOMETRY)
+def axis_off_wall(wall: float, distance: float, side: int) -> float:
+    """Where the spindle's axis stands when a formed cutter's flank or arc, not its full diameter, is at an edge.
+
+    Args:
+        wall [length]: where the edge stands
+        distance [length]: from the edge to the axis
+        side [1]: +1 when the cutter stands on the edge's plus side, -1 on its minus side
+    Returns [length]: the axis
+    Raises CannotBeDone: when the distance is less than 0 or the side is neither +1 nor -1
+
+    >>> axis_off_wall(2.0, 0.0925, 1)
+    2.0925
+    """
+    finite(wall=wall)
+    not_negative(distance=distance)
+    one_side(side=side)
+    return wall + side * distance
+
+
 @formula(title="Round end of a slot", text="radius = width / 2", source=GEOMETRY)
 def half_width(width: float) -> float:
     """Radius of a slot's fully rounded end.

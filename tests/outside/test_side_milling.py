@@ -14,6 +14,8 @@ CHECKS = [
     Check("side_milling.axis_at_wall", {"wall": 1.0, "cutter": 0.375, "off": 0.01, "side": 1}, 1.1975, 1e-9, GEOMETRY),
     # Clear of the left end by 0.100: 0.2875 outside it.
     Check("side_milling.axis_at_wall", {"wall": 0.0, "cutter": 0.375, "off": 0.1, "side": -1}, -0.2875, 1e-9, GEOMETRY),
+    Check("side_milling.axis_off_wall", {"wall": 2.0, "distance": 0.0925, "side": 1}, 2.0925, 1e-9, GEOMETRY),
+    Check("side_milling.axis_off_wall", {"wall": 0.0, "distance": 0.125, "side": -1}, -0.125, 1e-9, GEOMETRY),
     Check("side_milling.half_width", {"width": 0.375}, 0.1875, 1e-9, GEOMETRY),
     Check("side_milling.step_over", {"cutter": 0.75, "share": 0.5}, 0.375, 1e-9, GEOMETRY),
     Check("side_milling.stroke_moves", {"first": 1.0, "last": 2.0, "step": 0.375}, 3.0, 0.0, GEOMETRY),

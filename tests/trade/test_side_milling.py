@@ -15,6 +15,8 @@ REFUSED: list[tuple[Callable[..., float], dict[str, float], str]] = [
     (topic.axis_at_wall, {"wall": 1.0, "cutter": 0.0, "off": 0.0, "side": 1}, "the cutter"),
     (topic.axis_at_wall, {"wall": 1.0, "cutter": 0.5, "off": -0.1, "side": 1}, "the off"),
     (topic.axis_at_wall, {"wall": 1.0, "cutter": 0.5, "off": 0.0, "side": 2}, "side"),
+    (topic.axis_off_wall, {"wall": 1.0, "distance": -0.1, "side": 1}, "the distance"),
+    (topic.half_width, {"width": 0.0}, "the width"),
     (topic.step_over, {"cutter": 0.5, "share": 0.0}, "the share"),
     (topic.stroke_moves, {"first": 0.0, "last": 1.0, "step": 0.0}, "the step"),
     (topic.stroke_place, {"first": 0.0, "last": 1.0, "index": 1, "moves": 0}, "moves"),
