@@ -2,6 +2,7 @@
 
 from jobcards.definition.job import SetUp
 from jobcards.planning.authored import authored
+from jobcards.planning.bench_holes import bench_hole, is_hole
 from jobcards.planning.by_hand import HAND, hand_cut
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.rates import plan_cutter, time_of
@@ -24,6 +25,10 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
             continue
         if feature.shape == "note":
             cuts.append(stated_cut(route, set_up_id, operation))
+            continue
+        if is_hole(feature, work.shop.cutters[operation.cutter].kind):
+            hole = bench_hole(route, set_up, set_up_id, operation, feature)
+            cuts += [hole] if hole else []
             continue
         if feature.shape != "broken corners" and work.shop.cutters[operation.cutter].kind in HAND:
             made = hand_cut(route, set_up_id, operation, feature)

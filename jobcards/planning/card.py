@@ -148,6 +148,7 @@ class Position:
     y: Number | None = None
     z: Number | None = None
     hand: Mapping[str, Number] = field(default_factory=dict)  # "x turns", "x marks", … by handwheel from zero
+    marks: Mapping[str, Number] = field(default_factory=dict)  # without a readout: x, y, z of the place on the part
 
 
 @dataclass(frozen=True)
@@ -371,6 +372,12 @@ class Card:
     def set_ups(self) -> tuple[SetUpPlan, ...]:
         """All set-ups in the order of the card."""
         return tuple(set_up for part in self.parts for set_up in part.set_ups)
+
+    def route_to(self, set_up: SetUpPlan) -> tuple[SetUpPlan, ...]:
+        """All set-ups of its part in order, by the way that a set-up belongs to."""
+        part = next(part for part in self.parts if part.id == set_up.part)
+        ways = (part.route_of(way) for way in part.alternatives if set_up.id in {own.id for own in way.set_ups})
+        return next(ways, part.set_ups)
 
     @property
     def every_set_up(self) -> tuple[SetUpPlan, ...]:

@@ -27,6 +27,7 @@ class Route:
     zeros: Zeros | None = None
     parallels: Number | None = None  # height of the pair in the set-up before
     opened: dict[str, Number] = field(default_factory=dict)  # a hole's diameter after the last cut on it
+    marked: dict[str, tuple[Mapping[str, Number], ...]] = field(default_factory=dict)  # heights of the lines laid out
     turned: list[Turned] = field(default_factory=list)  # how far a turned part has been turned down
     done: list[str] = field(default_factory=list)  # at the lathe: features cut and ends faced, in order
     parted: bool = False  # cut off the bar

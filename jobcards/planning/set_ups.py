@@ -1,16 +1,23 @@
 """The route of a part, set-up by set-up, by the kind of machine."""
 
+from collections.abc import Mapping
+
 from jobcards.definition import shop as kit
 from jobcards.definition.checks.shop import check_setup_in
 from jobcards.definition.job import Part, SetUp
+from jobcards.definition.shop_drilling import DrillPress
 from jobcards.planning.assemble import assemble_set_up, inspect_set_up
 from jobcards.planning.bench import bench_set_up
 from jobcards.planning.card import BlankPlan, SetUpPlan, ShapePlan
+from jobcards.planning.drill_press import drill_press_set_up
 from jobcards.planning.grind import grind_set_up, left_for_grinding
 from jobcards.planning.heat import heat_set_up
+from jobcards.planning.holes.tap_drill import with_tap_drills
 from jobcards.planning.lathe.set_up import lathe_set_up
+from jobcards.planning.lay_out import lay_out_set_up
 from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
+from jobcards.planning.round_work.set_up import round_set_up
 from jobcards.planning.route import Route
 from jobcards.planning.saw import saw_set_up
 from jobcards.planning.shaper.set_up import shaper_set_up
@@ -20,10 +27,17 @@ from jobcards.trade.formula import CannotBeDone
 
 
 def plan_route(
-    work: Work, part_id: str, part: Part, shape: ShapePlan, blank: BlankPlan, count: int
+    work: Work,
+    part_id: str,
+    part: Part,
+    shape: ShapePlan,
+    blank: BlankPlan,
+    count: int,
+    own: Mapping[str, str] | None = None,
 ) -> tuple[SetUpPlan, ...]:
-    """Every set-up of a part, numbered on from `count`."""
-    route = Route(work, part_id, part, shape, blank, count, ground=left_for_grinding(work, part_id, part, shape))
+    """Every set-up of a part, numbered on from `count`. `own`: what the ids of some begin with, by their titles."""
+    ground = left_for_grinding(work, part_id, part, shape)
+    route = Route(work, part_id, part, shape, blank, count, ground=ground, own=own or {})
     plans: list[SetUpPlan] = []
     for set_up in part.route:
         try:
@@ -39,6 +53,7 @@ def plan_route(
 def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     """One set-up, by the kind of its machine."""
     work = route.work
+    set_up = with_tap_drills(route, set_up)
     bring_stand_ins(route, set_up)
     lacking = list(check_setup_in(set_up, work.shop))
     if lacking:
@@ -46,9 +61,13 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
         return None
     machine = work.shop.machines[set_up.machine]
     route.count += 1
-    set_up_id = f"{route.part_id}-{slug(set_up.title)}"
+    set_up_id = f"{route.own.get(set_up.title, route.part_id)}-{slug(set_up.title)}"
     if set_up.assemble is not None:
         return assemble_set_up(route, set_up, set_up_id)
+    if set_up.lay_out:
+        return lay_out_set_up(route, set_up, set_up_id)
+    if isinstance(machine, DrillPress):
+        return drill_press_set_up(route, set_up, set_up_id, machine)
     if set_up.inspect:
         return inspect_set_up(route, set_up, set_up_id)
     if set_up.saw is not None and isinstance(machine, kit.Saw | kit.Bench):
@@ -61,6 +80,8 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
         return grind_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill) and set_up.square_up is not None:
         return square_set_up(route, set_up, set_up_id, machine)
+    if isinstance(machine, kit.Mill) and route.shape.kind == "turned":
+        return round_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill):
         return mill_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Lathe):

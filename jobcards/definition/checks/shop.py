@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping
 from jobcards.definition.checks.process_machines import check_process_in, process_cutters
 from jobcards.definition.checks.processes import every_setup
 from jobcards.definition.cutter_names import read_cutter
+from jobcards.definition.features.holes import TAP_DRILL
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
@@ -69,7 +70,7 @@ def lies_level(hold: Hold, shop: Shop) -> bool:
 
 def missing_cutter(name: str, shop: Shop, mark: Mark) -> Iterator[Problem]:
     """A cutter that is not there and that its name does not tell; one named by size and kind is only warned of."""
-    if read_cutter(name, shop.unit) is None:
+    if name != TAP_DRILL and read_cutter(name, shop.unit) is None:
         yield from missing(name, shop.cutters, "a cutter", mark)
 
 

@@ -8,6 +8,7 @@ from jobcards.definition.features.places import Placed
 from jobcards.definition.kinds import Angle, Choice, Length, Name, Number, Through, key
 
 CLEARANCES = ("close", "normal", "loose")
+TAP_DRILL = "tap drill"  # in place of a cutter's name: the drill of the shop that suits the thread
 
 
 @dataclass(kw_only=True)

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from jobcards import quantity
+from jobcards.definition.features.holes import TAP_DRILL
 from jobcards.definition.job import Operation, SetUp
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.route import Route
@@ -10,8 +11,6 @@ from jobcards.planning.work import UNIT, Work
 from jobcards.trade import tapping
 from jobcards.trade.drills import nearest_drill
 from jobcards.trade.formula import CannotBeDone
-
-TAP_DRILL = "tap drill"
 
 
 def shop_drills(work: Work) -> dict[str, float]:
