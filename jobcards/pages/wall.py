@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 
-from jobcards.pages import html, qr
+from jobcards.pages import html, qr, wall_strokes
 from jobcards.pages.html import Html, element, escape, heading, join
 from jobcards.pages.wall_layout import Block, arrange
 from jobcards.pages.writing import Writer, furniture, owned, tick
@@ -23,10 +23,21 @@ SIZES_OF = {
     "bore": ("diameter", "depth"),
     "grooves": ("depth", "tilt"),
     "slope": ("depth", "angle"),
+    "strokes": ("depth",),
+    "plunged strokes": ("depth",),
+    "vee grooves": ("depth", "angle"),
+    "shaped": ("depth",),
+    "saw": ("length",),
+    "harden": ("temperature", "soak"),
+    "case harden": ("temperature", "time at heat"),
+    "temper": ("temperature", "soak"),
+    "assemble": (),
+    "measure": ("least", "most"),
     "turn": ("diameter",),
     "turn chamfer": ("size",),
     "part off": (),
 }
+SET_RATES = ("speed", "feed", "strokes")
 LEAVE_OR_TAKE = ("leave", "take off", "size")
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
 
@@ -165,7 +176,7 @@ def run_lines(
     first = cuts[0]
     lines: list[Html] = []
     if first.cutter:
-        rates = [strong(writer, first.rates[key], unit=True) for key in ("speed", "feed") if key in first.rates]
+        rates = [strong(writer, first.rates[key], unit=True) for key in SET_RATES if key in first.rates]
         lines.append(row("tool", join([writer.authored(first.cutter.name), *rates], " ")))
     told = [
         element("span", cut_told(writer, cut, features.get(cut.feature), places), class_="wall-step") for cut in cuts
@@ -189,12 +200,15 @@ def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:
 
 def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterator[Html]:
     """Where to go. Many grooves are told by the first, the pitch and the count; many passes by the last one."""
-    if cut.kind == "grooves" and feature and {"pitch", "count"} <= set(feature.sizes) and cut.positions:
+    in_a_row = feature is not None and {"pitch", "count"} <= set(feature.sizes)
+    if cut.kind in ("grooves", "vee grooves") and feature and in_a_row and cut.positions:
         first = join(["first ", position(writer, cut.positions[0])])
         pitch = join(["then every ", strong(writer, feature.sizes["pitch"])])
         yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], " ")
     elif cut.kind == "turn" and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
+    elif cut.kind in wall_strokes.KINDS:
+        yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))
     elif len(cut.positions) > MOST_PLACES:
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])
     else:

@@ -14,10 +14,20 @@ WORDS_BY_CUT = {
     "bore": ("boring head",),
     "grooves": ("milling", "tilted head", "tilting the head"),
     "slope": ("milling", "tilted work"),
+    "strokes": ("milling", "side milling"),
+    "plunged strokes": ("milling", "plunging"),
     "turn": ("turning",),
     "turn face": ("turning", "facing"),
     "turn chamfer": ("turning",),
     "part off": ("parting",),
+    "vee grooves": (),
+    "shaped": ("shaping",),
+    "grind": ("surface grinding",),
+    "saw": ("sawing",),
+    "harden": ("hardening", "heat treatment"),
+    "case harden": ("case hardening", "heat treatment"),
+    "temper": ("tempering", "heat treatment"),
+    "measure": ("measuring",),
     "hand": ("filing", "deburring", "bench"),
 }
 
@@ -45,8 +55,8 @@ def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
     count = 0
     for part in parts:
         shapes = {feature.name: feature.shape for feature in part.shape.features}
-        for set_up in part.set_ups:
-            count += 1
+        count += len(part.set_ups)
+        for set_up in (*part.set_ups, *(own for way in part.alternatives for own in way.set_ups)):
             for caution in cautions_for(words_of(set_up, shapes)):
                 calls.setdefault(caution.key, []).append(set_up.id)
                 texts[caution.key] = (Authored(caution.text, "table"),)

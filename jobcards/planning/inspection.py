@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from jobcards import quantity
 from jobcards.definition import shop as kit
 from jobcards.planning.card import FeaturePlan, InspectionRow, PartPlan
+from jobcards.planning.measured import MILLED
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
@@ -56,6 +57,9 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
         if not feature.through:
             out.append(Measured(line("{name}, depth", name=name), sizes["depth"], "depth"))
         return out
+    if feature.shape in MILLED:
+        listed = MILLED[feature.shape]
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
     if feature.shape == "serrations":
         return [
             Measured(line("{name}, pitch", name=name), sizes["pitch"], "position"),
