@@ -73,7 +73,7 @@ def card_picture(card: Card, run: DryRun) -> Drawing:
 
 def state_picture(card: Card, run: DryRun, state: State) -> Drawing:
     """The work after an operation as it lies on the machine, what was just cut tinted."""
-    set_up = next(s for s in card.set_ups if s.id == state.set_up_id)
+    set_up = next(s for s in card.every_set_up if s.id == state.set_up_id)
     cut = next(c for c in set_up.cuts if c.id == state.cut_id)
     mesh = mesh_of(*state.set_up_mesh()["work"])
     before = lying_alike(state_before(run, set_up, state), state)
@@ -87,7 +87,7 @@ def state_picture(card: Card, run: DryRun, state: State) -> Drawing:
 
 def state_before(run: DryRun, set_up: SetUpPlan, state: State) -> State:
     """The state just before a cut."""
-    part = run.part(set_up.part)
+    part = run.of_set_up(set_up.id, set_up.part)
     earlier = [part.start_of(set_up.id), *(s for s in part.states if s.set_up_id == set_up.id)]
     return next(before for before, after in pairwise(earlier) if after is state)
 

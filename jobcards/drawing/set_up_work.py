@@ -105,8 +105,7 @@ def edge_of(it: OnMachine, touch: Touch) -> float:
 def zero_of(card: Card, run: PartRun, set_up: SetUpPlan) -> dict[str, float]:
     """Where the zero of each axis stands on the machine; kept zeros come from the set-up before."""
     found: dict[str, float] = {}
-    part = next(p for p in card.parts if p.id == set_up.part)
-    for earlier in part.set_ups:
+    for earlier in card.route_to(set_up):
         if not any(state.set_up_id == earlier.id for state in run.starts):
             continue
         it = on_machine(run, earlier)

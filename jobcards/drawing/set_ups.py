@@ -14,10 +14,10 @@ MARGIN = 1.0
 
 def set_up_picture(card: Card, set_up: SetUpPlan, run: DryRun) -> Drawing | None:
     """The picture of a set-up, or nothing for work at the bench, or where the dry run did not get so far."""
-    part = run.part(set_up.part)
+    part = run.of_set_up(set_up.id, set_up.part)
     if not any(state.set_up_id == set_up.id for state in part.states):
         return None
-    if set_up.kind == "mill":
+    if set_up.kind in ("mill", "shaper"):
         sheet = mill_picture(card, set_up, part)
     elif set_up.kind == "square":
         sheet = square_picture(set_up, part)

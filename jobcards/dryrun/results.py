@@ -108,15 +108,26 @@ class DryRun:
     """A whole card, made part by part."""
 
     parts: tuple[PartRun, ...]
+    alternatives: tuple[PartRun, ...] = ()  # the parts made again by each other way, `part_id` that of the alternative
+
+    @property
+    def every(self) -> tuple[PartRun, ...]:
+        """The parts, then the parts made by other ways."""
+        return (*self.parts, *self.alternatives)
 
     @property
     def passed(self) -> bool:
-        """Whether every part came out as drawn."""
-        return all(part.passed for part in self.parts)
+        """Whether every part came out as drawn, by every way."""
+        return all(part.passed for part in self.every)
+
+    def of_set_up(self, set_up_id: str, part_id: str) -> PartRun:
+        """The run in which a set-up was made: that of its part, or of the other way it belongs to. Raises KeyError."""
+        own = [part for part in self.every if any(state.set_up_id == set_up_id for state in part.starts)]
+        return own[0] if own else self.part(part_id)
 
     def part(self, part_id: str) -> PartRun:
         """The run of a part. Raises KeyError."""
-        for part in self.parts:
+        for part in self.every:
             if part.part_id == part_id:
                 return part
         raise KeyError(part_id)
@@ -124,7 +135,7 @@ class DryRun:
     def findings(self) -> list[str]:
         """What is wrong, one line each; empty when the dry run passed."""
         found = []
-        for part in self.parts:
+        for part in self.every:
             found += [f"{part.part_id}: {fault}" for fault in part.faults]
             found += [f"{part.part_id}: {collision}" for collision in part.collisions]
             if not part.largest_deviation <= part.allowed_deviation:

@@ -1,7 +1,7 @@
 """The dry run of a card: blank, set-ups and cuts in order, each done as the published numbers say."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -29,7 +29,13 @@ def dry_run(card: Card, shown: Mapping[str, str] | None = None) -> DryRun:
     `shown` is the shown text of every number by its id, as read from numbers.json or a page; by default the card's own.
     """
     read = Reader(published(card) if shown is None else shown)
-    return DryRun(tuple(run_part(card, part, read) for part in card.parts))
+    others = (
+        replace(part, id=way.id, set_ups=part.route_of(way)) for part in card.parts for way in part.alternatives
+    )
+    return DryRun(
+        tuple(run_part(card, part, read) for part in card.parts),
+        tuple(run_part(card, part, read) for part in others),
+    )
 
 
 def run_part(card: Card, part: PartPlan, read: Reader) -> PartRun:

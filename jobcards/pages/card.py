@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from jobcards.pages import head, html, order, proof, set_up, sheet
+from jobcards.pages import alternatives, head, html, order, proof, set_up, sheet
 from jobcards.pages.html import Html
 from jobcards.pages.pictures import Pictures
 from jobcards.pages.rehearsal import Rehearsal
@@ -33,6 +33,7 @@ def card_page(card: Card, rehearsals: Sequence[Rehearsal] = (), pictures: Pictur
         *head.part_drawings(writer, card, pictures),
         *order.order_of_work(writer, card),
         *(block for each in card.set_ups for block in set_up.set_up_section(writer, card, each, pictures)),
+        *alternatives.alternatives(writer, card, pictures),
         *proof.inspection(writer, card),
         *proof.requirements(writer, card),
         *proof.dry_run_section(writer, card, rehearsals),

@@ -1,18 +1,53 @@
 """All drawings of a job that was worked out."""
 
+from dataclasses import replace
+from functools import partial
+
 from jobcards.drawing import card_picture, part_drawing, set_up_picture, state_picture
+from jobcards.dryrun import State
+from jobcards.pages.kept import kept, part_key
 from jobcards.pages.pictures import Pictures
 from jobcards.pages.worked import Worked
+from jobcards.planning.card import PartPlan, SetUpPlan
 
 
 def draw(worked: Worked) -> Pictures:
     """The head, the parts, the set-ups at a machine, and the work after each operation."""
     card, run = worked.card, worked.run
-    set_ups = {each.id: set_up_picture(card, each, run) for each in card.set_ups}
+    steps = {set_up.id: (part, set_up) for part in card.parts for set_up in part.set_ups}
+    other = {
+        set_up.id: (replace(part, set_ups=part.route_of(way)), set_up)
+        for part in card.parts
+        for way in part.alternatives
+        for set_up in way.set_ups
+    }
     states = [state for part in run.parts for state in part.states if state.cut_id]
+    states += [s for part in run.alternatives for s in part.states if s.cut_id and s.set_up_id in other]
+    steps.update(other)
+    set_ups = {set_up_id: set_up_svg(worked, *step) for set_up_id, step in steps.items()}
+    whole = " ".join(part_key(card, part) for part in card.parts)
     return Pictures(
-        head=card_picture(card, run).svg,
-        parts={part.id: part_drawing(card, part).svg for part in card.parts},
-        set_ups={set_up_id: drawing.svg for set_up_id, drawing in set_ups.items() if drawing},
-        after={(state.set_up_id, state.cut_id): state_picture(card, run, state).svg for state in states},
+        head=kept(f"head {card.picture} {whole}", lambda: card_picture(card, run).svg),
+        parts={part.id: part_svg(worked, part) for part in card.parts},
+        set_ups={set_up_id: svg for set_up_id, svg in set_ups.items() if svg},
+        after={(s.set_up_id, s.cut_id): state_svg(worked, s, *steps[s.set_up_id]) for s in states},
     )
+
+
+def part_svg(worked: Worked, part: PartPlan) -> str:
+    """The dimensioned drawing of a part."""
+    key = f"part {part_key(worked.card, part)}"
+    return kept(key, lambda: part_drawing(worked.card, part).svg)
+
+
+def set_up_svg(worked: Worked, part: PartPlan, set_up: SetUpPlan) -> str:
+    """A set-up as it stands at the machine; nothing for one at the bench."""
+    key = f"set-up {set_up.id} {part_key(worked.card, part, set_up)}"
+    drawing = kept(key, partial(set_up_picture, worked.card, set_up, worked.run))
+    return drawing.svg if drawing else ""
+
+
+def state_svg(worked: Worked, state: State, part: PartPlan, set_up: SetUpPlan) -> str:
+    """The work after an operation."""
+    key = f"after {state.cut_id} {part_key(worked.card, part, set_up)}"
+    return kept(key, lambda: state_picture(worked.card, worked.run, state).svg)

@@ -9,10 +9,14 @@ from jobcards.planning.card import Cut, Position, SetUpPlan
 from jobcards.planning.number import Number
 
 # Rates that are set at the machine. The others ("wanted speed", "cutting speed") stand in the working of the numbers.
-SET_AT_THE_MACHINE = {"speed": "spindle", "feed": "feed", "passes": "passes", "pass depth": "each pass"}
+SET_AT_THE_MACHINE = {
+    "speed": "spindle", "feed": "feed", "strokes": "strokes", "stroke": "stroke",
+    "passes": "passes", "pass depth": "each pass",
+}  # fmt: skip
 # Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
 SET_OR_MEASURED = (
     "take off", "leave", "diameter", "depth", "length", "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
+    "for grinding", "temperature", "soak", "case", "time at heat", "least", "aim", "most",
 )  # fmt: skip
 LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from jobcards.pages.alternatives import name_of
 from jobcards.pages.html import Html, element, heading, join, link, table
 from jobcards.pages.rehearsal import Rehearsal
 from jobcards.pages.writing import Writer, owned
@@ -129,8 +130,7 @@ def stop_notice(rehearsals: Sequence[Rehearsal]) -> Html:
 
 def rehearsal_row(writer: Writer, card: Card, rehearsal: Rehearsal) -> Sequence[Html]:
     """The dry run of one part."""
-    name = next(part.name for part in card.parts if part.id == rehearsal.part_id)
-    titles = {cut.id: cut.title for set_up in card.set_ups for cut in set_up.cuts}
+    titles = {cut.id: cut.title for set_up in card.every_set_up for cut in set_up.cuts}
     skipped = [
         element("div", "Not dry-run: ", writer.line(titles[each]), class_="not-dry-run")
         for each in rehearsal.skipped
@@ -139,7 +139,7 @@ def rehearsal_row(writer: Writer, card: Card, rehearsal: Rehearsal) -> Sequence[
     troubles = [element("div", owned(each, "dry run")) for each in rehearsal.troubles]
     verdict = "agrees; nothing was hit" if rehearsal.passed else "does not agree: do not cut to this card"
     return (
-        writer.authored(name),
+        name_of(writer, card, rehearsal.part_id),
         element("b", writer.number(rehearsal.deviation)),
         writer.number(rehearsal.allowed),
         writer.number(rehearsal.difference),

@@ -31,7 +31,7 @@ class Rehearsal:
 
 def rehearsals(card: Card, run: "DryRun") -> tuple[Rehearsal, ...]:
     """The outcome for each part, in the order of the card."""
-    return tuple(rehearsal(card, part) for part in run.parts)
+    return tuple(rehearsal(card, part) for part in run.every)
 
 
 def rehearsal(card: Card, part: "PartRun") -> Rehearsal:

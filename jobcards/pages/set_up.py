@@ -11,10 +11,10 @@ from jobcards.planning.card import Card, HoldPlan, SetUpPlan, Touch
 SET_BY_HAND = ("parallel height", "stack", "stick-out", "held diameter")
 
 
-def set_up_section(writer: Writer, card: Card, set_up: SetUpPlan, pictures: Pictures) -> list[Html]:
-    """The whole section: a heading for the list of contents, then one block."""
+def set_up_section(writer: Writer, card: Card, set_up: SetUpPlan, pictures: Pictures, letter: str = "") -> list[Html]:
+    """The whole section: a heading for the list of contents, then one block. An alternative's set-up has a letter."""
     return [
-        heading(2, writer.number(set_up.number), ". ", writer.authored(set_up.title)),
+        heading(2, writer.number(set_up.number), f"{letter}. ", writer.authored(set_up.title)),
         element(
             "div",
             where(writer, card, set_up),

@@ -97,9 +97,16 @@ def ground_face(route: Route, set_up: SetUp, cut_id: str, face: str) -> Cut:
         sizes,
         {**passes, "time": time},
         tuple(ground_words(face, sizes, passes)),
-        hold=HoldPlan("magnetic chuck", from_shop(set_up.machine), {}, face, side_of(face)),
+        hold=HoldPlan(
+            "magnetic chuck", from_shop(set_up.machine), {}, face, side_of(face), instructions=(laid_down(face),)
+        ),
         face=face,
     )
+
+
+def laid_down(face: str) -> Line:
+    """How the work is laid on the chuck."""
+    return line("Clean chuck and work, stone off every burr, and lay it down with the {face} up.", face=face)
 
 
 def side_of(face: str) -> str:
@@ -110,7 +117,6 @@ def side_of(face: str) -> str:
 def ground_words(face: str, sizes: Mapping[str, Number], passes: Mapping[str, Number]) -> list[Line]:
     """What to do on the chuck."""
     said = [
-        line("Clean chuck and work, stone off every burr, and lay it down with the {face} up.", face=face),
         line("Touch the highest spot with the wheel turning, then {off} has to come off.", off=sizes["take off"]),
         line("No more than {each} a pass, {count} passes.", each=passes["pass depth"], count=passes["passes"]),
     ]
