@@ -47,6 +47,10 @@ for _step in range(SHADES):
     COLOURS[f"fresh-{_step}"] = (_fresh, f"var(--drawing-fresh-{_step}, {_fresh})")
 
 CSS_OF = dict(COLOURS.values())
+STEP = re.compile(r"z|[ML]\s+\S+\s+\S+")
+# What holds for all marks of a drawing unless they say otherwise.
+WHOLE_STYLE = f"font-family: '{FONT}', sans-serif; stroke-linecap: round; stroke-linejoin: round"
+USUAL = {("stroke-linecap", "round"), ("text-anchor", "start"), ("stroke-dashoffset", "0")}
 
 
 @dataclass(frozen=True)
@@ -133,12 +137,11 @@ def _clean(raw: str, drawing_id: str, title: str, description: str) -> str:
             "width": "100%",
             "role": "img",
             "aria-labelledby": f"{drawing_id}-title {drawing_id}-desc",
+            "style": WHOLE_STYLE,
         },
     )
     for tag, text in (("title", title), ("desc", description)):
-        ElementTree.SubElement(
-            root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}", "data-furniture": "description"}
-        ).text = text
+        ElementTree.SubElement(root, f"{{{SVG}}}{tag}", {"id": f"{drawing_id}-{tag}"}).text = text
     for child in source:
         _copy(child, root)
     ElementTree.register_namespace("", SVG)
@@ -174,18 +177,44 @@ def _style(style: str) -> str:
     """A style with the page's colours and the page's lettering."""
     for hexadecimal, css in CSS_OF.items():
         style = style.replace(hexadecimal, css)
-    if "font" in style:
-        style = style.replace(f"font-family: '{FONT}'", f"font-family: '{FONT}', sans-serif").replace(
-            "text-anchor: start; ", ""
-        )
-    if "fill" not in style:
-        style += "; fill: currentColor"
-    return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), style)
+    said = dict(piece.split(": ", 1) for piece in style.split("; "))
+    if "stroke-dasharray" in said:
+        said |= {"stroke-linecap": "butt"}
+    kept = {name: value for name, value in said.items() if (name, value) not in USUAL and name != "font-family"}
+    written = "; ".join(f"{name}: {value}" for name, value in ({"fill": "currentColor"} | kept).items())
+    return re.sub(r"\d+\.\d{3,}", lambda m: _short(float(m[0])), written)
 
 
 def _short_path(path: str) -> str:
-    """Path data with two decimals and no spare space."""
-    return re.sub(r"\s+", " ", re.sub(r"-?\d+(?:\.\d+)?(?:e-?\d+)?", lambda m: _short(float(m[0])), path)).strip()
+    """Path data to a tenth of a unit, which is 0.04 mm: each point told by how far it lies from the one before.
+
+    >>> _short_path("M 10.04 5 L 12.06 4.46 L 12.08 4.47 L 0 4.5 z M 1 1 L 1 1")
+    'M10 5l2.1-.5-12.1 0zM1 1l0 0'
+    """
+    words: list[str] = []
+    at, before = (0, 0), ""
+    for command, *place in map(str.split, STEP.findall(path)):
+        if place:
+            to = (round(10 * float(place[0])), round(10 * float(place[1])))
+            step = to if command == "M" else (to[0] - at[0], to[1] - at[1])
+            if step != (0, 0) or "M" in (command, before):
+                words += ["l" if before == "M" else command if command == "M" else "", *map(_tenths, step)]
+            at = to
+        else:
+            words.append(command)
+        before = command
+    return re.sub(r" *([Mlz]) *| +(?=-)", r"\1", " ".join(filter(None, words)))
+
+
+def _tenths(amount: int) -> str:
+    """So many tenths, as short as may be.
+
+    >>> _tenths(-5), _tenths(120), _tenths(0)
+    ('-.5', '12', '0')
+    """
+    whole, tenths = divmod(abs(amount), 10)
+    text = f"{whole or ''}.{tenths}" if tenths else f"{whole}"
+    return f"-{text}" if amount < 0 else text
 
 
 def _short(value: float) -> str:

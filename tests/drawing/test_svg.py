@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 from xml.etree import ElementTree
 
+import numpy as np
 import pytest
 
 from jobcards.drawing import part_drawing
@@ -118,3 +119,31 @@ def test_nothing_is_left_black_by_default(name: str) -> None:
     root = ElementTree.fromstring(every_drawing()[name].svg)
     for element in [*root.iter(f"{SVG}path"), *root.iter(f"{SVG}text")]:
         assert "fill: " in element.attrib["style"]
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_point_drawn_is_written_within_a_hair(name: str) -> None:
+    """Points are written to a tenth of a unit, each from the one before: that must not add up along a line."""
+    drawing = every_drawing()[name]
+    written = np.array(sorted({point for path in paths(drawing.svg) for point in points(path)}))
+    sheet = drawing.sheet
+    drawn = np.vstack([loop for stroke in sheet.strokes for loop in stroke.loops])
+    unit = 25.4 / 72
+    wanted = np.column_stack([drawn[:, 0], sheet.height - drawn[:, 1]]) / unit
+    for point in wanted[:: max(1, len(wanted) // 400)]:
+        assert np.abs(written - point).max(axis=1).min() < 0.08, (name, point)
+
+
+def paths(svg: str) -> list[str]:
+    return [path.attrib["d"] for path in ElementTree.fromstring(svg).iter(f"{SVG}path")]
+
+
+def points(path: str) -> list[tuple[float, float]]:
+    """The places a path goes through, as a reader of SVG finds them."""
+    found, x, y = [], 0.0, 0.0
+    for command, numbers in re.findall(r"([Ml])([^Mlz]*)", path):
+        amounts = [float(each) for each in re.findall(r"-?[\d.]+", numbers)]
+        for across, down in zip(amounts[::2], amounts[1::2], strict=True):
+            x, y = (across, down) if command == "M" else (x + across, y + down)
+            found.append((round(x, 4), round(y, 4)))
+    return found
