@@ -149,6 +149,23 @@ def passes_for_first_cut(depth: float, first_cut: float) -> int:
     return ceil(round((depth / first_cut) ** 2, 9))
 
 
+@formula(title="Width of a thread relief", text="width = pitches * pitch", source=COMMON)
+def relief_width(pitch: float, pitches: float) -> float:
+    """How wide the groove is at least in which the threading tool comes to rest.
+
+    Args:
+        pitch [length]: distance from thread to thread
+        pitches [1]: how many pitches wide, two or more
+    Returns [length]: width of the relief
+    Raises CannotBeDone: when a size is nothing or less.
+
+    >>> relief_width(pitch=1 / 16, pitches=2)
+    0.125
+    """
+    positive(pitch=pitch, pitches=pitches)
+    return pitches * pitch
+
+
 def infeeds(depth: float, passes: int) -> tuple[float, ...]:
     """The infeed from the touch at every pass, the last one the whole depth.
 

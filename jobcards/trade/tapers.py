@@ -5,7 +5,7 @@ one unit, unless inches are named.
 """
 
 from jobcards.source import GEOMETRY, published
-from jobcards.trade.degrees import asin, atan, sin, tan
+from jobcards.trade.degrees import asin, atan, cos, sin, tan
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import between, not_negative, positive
 
@@ -288,6 +288,24 @@ def compound_feed(change: float, half: float) -> float:
     not_negative(change_of_diameter=change)
     between(0, 90, half_angle=half)
     return change / (2 * sin(half))
+
+
+@formula(title="Side of a taper", text="side = length / cos(half)", source=GEOMETRY)
+def taper_side(length: float, half: float) -> float:
+    """Length of a taper along its side: what the compound has to travel.
+
+    Args:
+        length [length]: length of the taper, along the axis
+        half [deg]: half angle, from the axis
+    Returns [length]: length along the side
+    Raises CannotBeDone: when the length is not more than 0 or the angle not between 0 and 90
+
+    >>> round(taper_side(1.0, 30), 4)
+    1.1547
+    """
+    positive(length=length)
+    between(0, 90, half_angle=half)
+    return length / cos(half)
 
 
 def _ends(large: float, small: float) -> None:

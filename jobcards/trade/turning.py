@@ -166,6 +166,23 @@ def boring_dial(start: float, finish: float, reads_diameter: int) -> float:
     return -(finish - start) / 2 * (1 + kind_of_dial(reads_diameter))
 
 
+@formula(title="Bore after a pass", text="bore = start + 2 * depth", source=ARITHMETIC)
+def bore_after(start: float, depth: float) -> float:
+    """The bore that a pass of a depth on the radius leaves.
+
+    Args:
+        start [length]: bore now
+        depth [length]: depth of the pass, on the radius
+    Returns [length]: bore after the pass
+    Raises CannotBeDone: when a size is less than zero.
+
+    >>> bore_after(0.5, 0.0625)
+    0.625
+    """
+    not_negative(start=start, depth=depth)
+    return start + 2 * depth
+
+
 @formula(title="Moving opposite jaws", text="move = (high - low) / 2", source=COMMON)
 def jaw_move(high: float, low: float) -> float:
     """How far the work is pushed by two opposite jaws of a four-jaw chuck: half of what the indicator swings.

@@ -49,6 +49,11 @@ CHECKS = [
     # A bore of 0.480 to become 0.500: 0.010 of infeed or 0.020 of diameter, wound back from the touch.
     Check("turning.boring_dial", {"start": 0.480, "finish": 0.500, "reads_diameter": 0}, -0.010, 1e-9, COMMON),
     Check("turning.boring_dial", {"start": 0.480, "finish": 0.500, "reads_diameter": 1}, -0.020, 1e-9, COMMON),
+    # 13 threads an inch: two of them are 0.1538 wide, so a relief of 5/32 will do and 1/8 will not.
+    Check("screw_cutting.relief_width", {"pitch": 1 / 13, "pitches": 2.0}, 0.153846, 1e-6, COMMON),
+    # A 60 degree centre 1 long: its side is 2 / sqrt(3).
+    Check("tapers.taper_side", {"length": 1.0, "half": 30.0}, 1.154701, 1e-6, GEOMETRY),
+    Check("turning.bore_after", {"start": 0.5, "depth": 0.0625}, 0.625, 1e-12, ARITHMETIC),
     Check("turning.jaw_move", {"high": 0.030, "low": 0.010}, 0.010, 1e-12, COMMON),
     Check("turning.knurled_diameter", {"start": 1.0, "pitch": 0.05, "factor": 0.4}, 1.02, 1e-12, ARITHMETIC),
     # 32 millionths of an inch is 0.8 thousandths of a millimetre, as finish charts pair them (0.813 exactly).

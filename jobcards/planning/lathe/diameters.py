@@ -2,27 +2,29 @@
 
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
-from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe.common import Turning, common, texts
+from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
+from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
 from jobcards.planning.number import WHOLE, Number, Show
-from jobcards.planning.words import line
-from jobcards.planning.work import from_job, slug
-from jobcards.trade import cutting, locating, milling, stackups, turning
+from jobcards.planning.words import Line, line
+from jobcards.planning.work import from_job
+from jobcards.trade import cutting, stackups, turning
+from jobcards.trade import finish as finishes
 
 
 def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut:
-    """A diameter turned from the free end, in roughing passes and one light last pass."""
-    work, said = turn.work, texts(turn, operation)
-    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", turn.now)
+    """A diameter turned from the free end, in roughing passes and one light last pass; a rough cut leaves that one."""
+    work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
+    met = turn.met(turn.far(sizes))
+    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", met)
     rough = rates.lathe_feed(work, f"{cut_id}.rough-feed", turn.part.material, "turning", "roughing", found["speed"])
     found |= {"roughing feed a turn": rough["feed a turn"], "roughing feed": rough["feed"]}
     finish = feature.sizes["diameter"]
-    far = feature.sizes["from"] if turn.free_end == "right end" else feature.sizes["to"]
-    length = turn.from_free_end(far, f"{feature.name}: length from the faced end", f"{cut_id}.length")
-    parts_off = any(o.part_off for o in turn.set_up.operations)
-    if parts_off and abs(length.value - turn.length.value) < 1e-9:
-        length = run_on_for_parting(turn, cut_id, length)
-    reached = turned_diameters(turn, cut_id, finish)
+    length = turn.from_free_end(turn.far(sizes), f"{feature.name}: length from the faced end", f"{cut_id}.length")
+    if abs(length.value - turn.length.value) < 1e-9:
+        length = past_parting(turn, cut_id) or length
+    reached = turned_diameters(turn, cut_id, met, finish)
+    if operation.rough and len(reached) > 1:
+        reached = reached[:-1]
     positions = tuple(
         turning_pass(turn, cut_id, index, diameter, length) for index, diameter in enumerate(reached, start=1)
     )
@@ -30,79 +32,87 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
     )
     time = rates.feed_time(work, cut_id, length, found["feed"], count)
-    words = [
-        line("Turn to {length} from the faced end.", length=length),
-        line(
-            "Before the last pass stop, let the work cool, and measure. Take what is still over from what you measure."
-        ),
-    ]
-    turn.now = finish
-    title = line("Turn {feature}", feature=from_job(feature.name))
+    words = [line("Turn to {length} from the faced end.", length=length)]
+    if not operation.rough:
+        words.append(
+            line(
+                "Before the last pass stop, let the work cool, and measure. Take what is still over from what you "
+                "measure."
+            )
+        )
+        words += nose_words(turn, cut_id, tool, found["feed a turn"], length.value < turn.length.value)
+    turn.turned_to(turn.far(sizes), reached[-1])
     return Cut(
         cut_id,
         "turn",
         feature.name,
-        title,
+        line("Turn {feature}", feature=from_job(feature.name)),
         tool,
         positions,
-        {"diameter": finish, "length": length},
+        {"diameter": reached[-1], "length": length},
         {**found, "passes": count, "time": time},
         tuple(words),
         why=said["why"],
         check=said["check"],
         caution=said["caution"],
+        rough=operation.rough,
     )
 
 
-def run_on_for_parting(turn: Turning, cut_id: str, length: Number) -> Number:
-    """A diameter that ends where the part is cut off is turned on past the parting tool's groove."""
-    work = turn.work
-    parting = next(work.shop.cutters[o.cutter] for o in turn.set_up.operations if o.part_off)
-    assert parting.width is not None
-    width = work.shop_length(f"shop-{slug('parting tool')}.width", parting.width, "width")
-    to_groove = parting_place(turn)
-    return work.of(cut_id).length(
-        "run-on", milling.support_height, "length turned, past the parting groove", base=to_groove, rise=width
-    )
+def nose_words(turn: Turning, cut_id: str, tool: CutterPlan, feed: Number, shoulder: bool) -> list[Line]:
+    """What the tool's nose leaves: the finish that feed and nose can give, and the fillet in a shoulder."""
+    nose = tool.sizes.get("nose radius")
+    if nose is None or nose.value <= 0:
+        return []
+    said = []
+    if feed.value <= 2 * nose.value:
+        rough = turn.work.of(cut_id).length(
+            "ridges",
+            finishes.turned_roughness,
+            "roughness that feed and nose leave",
+            feed=feed,
+            nose_radius=nose,
+            show=Show(places=6),
+        )
+        inch = turn.work.unit == "in"
+        fine = turn.work.of(cut_id).rate(
+            "roughness", finishes.roughness_fine, "roughness that feed and nose leave", "µin" if inch else "µm",
+            roughness=rough, factor=1e6 if inch else 1e3, show=Show(places=0 if inch else 1),
+        )  # fmt: skip
+        said.append(line("Feed and nose leave a roughness of about {fine}; real work comes out rougher.", fine=fine))
+    if shoulder:
+        said.append(
+            line("The nose leaves a fillet of {nose} in the shoulder: see that what fits there clears it.", nose=nose)
+        )
+    return said
 
 
-def parting_place(turn: Turning) -> Number:
-    """Where the parting tool's near edge stands: the part's length and what is faced off later."""
-    return turn.work.of(turn.set_up_id).length(
-        "part-off",
-        milling.support_height,
-        "from the faced end to the parting tool's near edge",
-        base=turn.length,
-        rise=turn.work.rule("facing"),
-    )
-
-
-def turned_diameters(turn: Turning, cut_id: str, finish: Number) -> list[Number]:
+def turned_diameters(turn: Turning, cut_id: str, now: Number, finish: Number) -> list[Number]:
     """The diameters after each pass; the last is the finished one."""
     work = turn.work
     light = rates.deepest_pass(work, turn.part.material, "turning", "finishing", None)
     heavy = rates.deepest_pass(work, turn.part.material, "turning", "roughing", None)
-    if turn.now.value <= finish.value:
+    if now.value <= finish.value:
         work.problem(
             turn.part.mark,
-            f"nothing is left to turn from {turn.now.shown} to {finish.shown}",
+            f"nothing is left to turn from {now.shown} to {finish.shown}",
             "write a larger blank, or turn the larger diameter first",
         )
         return [finish]
     rough = work.of(cut_id).length(
         "rough", turning.rough_diameter, "diameter before the last pass", finish=finish, allowance=light
     )
-    if rough.value >= turn.now.value - 1e-9:
+    if rough.value >= now.value - 1e-9:
         return [finish]
     total = work.of(cut_id).length(
-        "rough-total", stackups.half_tolerance, "to take on the radius before the last pass", low=rough, high=turn.now
+        "rough-total", stackups.half_tolerance, "to take on the radius before the last pass", low=rough, high=now
     )
     count = work.of(cut_id).count("rough-passes", cutting.passes, "passes before the last", total=total, depth=heavy)
     each = work.of(cut_id).length(
         "rough-depth", cutting.pass_depth, "on the radius, each pass", total=total, count=count
     )
     out: list[Number] = []
-    last = turn.now
+    last = now
     for index in range(1, int(count.value)):
         last = work.of(cut_id).length(
             f"pass-{index}", turning.diameter_after, "diameter after this pass", start=last, dial=each, reads_diameter=0
@@ -113,35 +123,6 @@ def turned_diameters(turn: Turning, cut_id: str, finish: Number) -> list[Number]
 
 def turning_pass(turn: Turning, cut_id: str, index: int, diameter: Number, length: Number) -> Position:
     """One pass: the dial from the touch on the bar, and how far along."""
-    work = turn.work
-    reads = 1.0 if turn.lathe.cross_slide.reads == "diameter" else 0.0
-    step = turn.dial_step()
-    dial = work.of(f"{cut_id}-{index}").length(
-        "dial",
-        turning.dial_setting,
-        "cross-slide dial from the touch on the bar",
-        start=turn.bar,
-        finish=diameter,
-        reads_diameter=reads,
-        show=Show(step=step.value / 2, places=4),
-    )
-    turn_size = work.shop_length(
-        "shop-cross-slide.per-turn", turn.lathe.cross_slide.per_turn, "one turn of the cross-slide dial"
-    )
-    settable = work.of(f"{cut_id}-{index}").length(
-        "settable", locating.handwheel_move, "nearest the dial can set", move=dial, division=step
-    )
-    hand = {
-        "x turns": work.of(f"{cut_id}-{index}").count(
-            "turns", locating.handwheel_whole_turns, "whole turns of the dial", move=settable, per_turn=turn_size
-        ),
-        "x marks": work.of(f"{cut_id}-{index}").count(
-            "marks",
-            locating.handwheel_marks,
-            "marks after the whole turns",
-            move=settable,
-            per_turn=turn_size,
-            division=step,
-        ),
-    }
-    return Position(line("to {diameter}", diameter=diameter), dial, None, length, hand)
+    place_id = f"{cut_id}-{index}"
+    dial = outside_dial(turn, place_id, diameter)
+    return dial_place(turn, place_id, line("to {diameter}", diameter=diameter), dial, length)

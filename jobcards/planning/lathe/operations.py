@@ -1,13 +1,26 @@
-"""The operations of a lathe set-up: faced, turned, chamfered, parted off."""
+"""The operations of a lathe set-up: an end faced, the part cut off, or a shape cut by the file of its family."""
+
+from collections.abc import Callable
 
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe.common import Turning, common, texts
-from jobcards.planning.lathe.diameters import parting_place, plan_diameter
+from jobcards.planning.lathe import bores, ends, forms, grooves, tapers, threads
+from jobcards.planning.lathe.common import Turning, common, parting_place, texts
+from jobcards.planning.lathe.diameters import plan_diameter
+from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
-from jobcards.planning.work import from_job
-from jobcards.trade import cutting
+from jobcards.trade import cutting, milling
+
+CUTS: dict[str, Callable[[Turning, str, Operation, FeaturePlan], Cut | None]] = {
+    "turned diameter": plan_diameter,
+    **forms.CUTS,
+    **grooves.CUTS,
+    **tapers.CUTS,
+    **threads.CUTS,
+    **bores.CUTS,
+    **ends.CUTS,
+}
 
 
 def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan | None) -> Cut | None:
@@ -16,24 +29,33 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
         return plan_facing(turn, cut_id, operation)
     if operation.part_off:
         return plan_parting(turn, cut_id, operation)
-    if feature is not None and feature.shape == "turned diameter":
-        return plan_diameter(turn, cut_id, operation, feature)
-    if feature is not None and feature.shape == "turned chamfer":
-        return plan_chamfer(turn, cut_id, operation, feature)
-    turn.work.problem(
-        operation.place("cut"),
-        f"“{operation.cut}” is not turned on a lathe here",
-        "move it to a set-up on another machine",
-    )
-    return None
+    if feature is None or feature.shape not in CUTS:
+        turn.work.problem(
+            operation.place("cut"),
+            f"“{operation.cut}” is not turned on a lathe here",
+            "move it to a set-up on another machine",
+        )
+        return None
+    if feature.enters and feature.enters != turn.free_end and "at" not in feature.sizes:
+        turn.work.problem(
+            operation.place("cut"),
+            f"“{feature.name}” is on the {feature.enters}, and the {turn.free_end} stands out",
+            "move it to the other set-up",
+        )
+    return CUTS[feature.shape](turn, cut_id, operation, feature)
 
 
 def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
-    """An end faced: a clean-up, or to a thickness measured from the shoulder that lies against the collet."""
+    """An end faced: a clean-up; to a thickness from the shoulder that lies against the chuck; or to the whole length.
+
+    The first end faced is where the lengths of the drawing count from in its set-up.
+    """
     work, said = turn.work, texts(turn, operation)
-    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", turn.now)
+    across = turn.at_end()
+    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", across)
     allowance = work.rule("facing")
     sizes = {"take off": allowance}
+    other = "right end" if operation.face == "left end" else "left end"
     words: list[Line] = [
         line(
             "Touch the {face}; take off {off} in light cuts, until the tool marks cover it.",
@@ -41,34 +63,53 @@ def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
             off=allowance,
         )
     ]
-    hold = turn.set_up.hold
-    by = next((f for f in turn.shape.features if hold and f.name == hold.by), None)
-    if by is not None:
-        other = by.sizes["from"] if operation.face == "left end" else by.sizes["to"]
+    if operation.face != turn.free_end:
+        work.problem(
+            operation.place("face"),
+            f"the {operation.face} is faced, and the {turn.free_end} stands out",
+            "face the end that stands out",
+        )
+    if turn.by is not None and turn.seat:
+        edge = turn.by.sizes["from"] if operation.face == "left end" else turn.by.sizes["to"]
         sizes["leave"] = (
-            other if operation.face == "left end" else turn.from_free_end(other, "thickness left", f"{cut_id}.leave")
+            edge if operation.face == "left end" else turn.from_free_end(edge, "thickness left", f"{cut_id}.leave")
         )
         words = [
-            line("About {off} has to come off. Touch the {face} and creep up.", off=allowance, face=operation.face),
             line(
-                "Leave {leave} from the shoulder against the collet to the {face}.",
+                "About {off} has to come off. Touch the {face} and creep up.",
+                off=to_come_off(turn, cut_id),
+                face=operation.face,
+            ),
+            line(
+                "Leave {leave} from the shoulder against the {holder} to the {face}.",
                 leave=sizes["leave"],
+                holder="collet" if turn.set_up.hold and turn.set_up.hold.holder == "collet" else "jaws",
                 face=operation.face,
             ),
         ]
+    elif other in turn.route.done:
+        sizes = {"take off": to_come_off(turn, cut_id), "whole length": turn.length}
+        words = [
+            line("About {off} has to come off. Measure the whole length first.", off=sizes["take off"]),
+            line(
+                "Face the {face} until the whole length is {length}, measured from the {other}. From now on lengths "
+                "count from this end.",
+                face=operation.face,
+                length=turn.length,
+                other=other,
+            ),
+        ]
     radius = work.of(cut_id).length(
-        "travel", cutting.pass_depth, "travel of the tool, outside to middle", total=turn.now, count=2
+        "travel", cutting.pass_depth, "travel of the tool, outside to middle", total=across, count=2
     )
     time = rates.feed_time(work, cut_id, radius, found["feed"], None)
-    position = Position(line("in from the touch"), None, None, allowance)
-    title = line("Face the {face}", face=operation.face)
     return Cut(
         cut_id,
         "turn face",
         "",
-        title,
+        line("Face the {face}", face=operation.face),
         tool,
-        (position,),
+        (Position(line("in from the touch"), None, None, sizes["take off"]),),
         sizes,
         {**found, "time": time},
         tuple(words),
@@ -79,32 +120,17 @@ def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
     )
 
 
-def plan_chamfer(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut:
-    """A chamfer on the free end."""
-    work, said = turn.work, texts(turn, operation)
-    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", turn.now)
-    size = feature.sizes["size"]
-    time = rates.feed_time(work, cut_id, size, found["feed"], None)
-    words = [line("Touch the corner, then feed in until the chamfer is {size} wide along the work.", size=size)]
-    if feature.enters != turn.free_end:
-        work.problem(
-            operation.place("cut"),
-            f"“{feature.name}” is on the {feature.enters}, and the {turn.free_end} stands out",
-            "move it to the other set-up",
-        )
-    return Cut(
-        cut_id,
-        "turn chamfer",
-        feature.name,
-        line("Chamfer {feature}", feature=from_job(feature.name)),
-        tool,
-        (),
-        {"size": size},
-        {**found, "time": time},
-        tuple(words),
-        why=said["why"],
-        check=said["check"],
-        caution=said["caution"],
+def to_come_off(turn: Turning, cut_id: str) -> Number:
+    """What stands over at the second end: the facing allowance of a parted piece, or the rest of the sawn one."""
+    allowance = turn.work.rule("facing")
+    if turn.route.parted:
+        return allowance
+    return turn.work.of(cut_id).length(
+        "over",
+        milling.left_to_take,
+        "bar still over the finished length",
+        full=turn.route.blank.outside["whole x"],
+        taken=allowance,
     )
 
 
@@ -136,6 +162,7 @@ def plan_parting(turn: Turning, cut_id: str, operation: Operation) -> Cut:
         line("Catch the part; do not reach for it."),
     ]
     sizes = {"width": tool.sizes["width"], "place": place}
+    turn.route.parted = True
     return Cut(
         cut_id,
         "part off",

@@ -1,13 +1,24 @@
 """One holding at the lathe."""
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import SetUp
-from jobcards.planning.card import SetUpPlan
-from jobcards.planning.lathe.common import Turning, bar_touches
-from jobcards.planning.lathe.holding import plan_chuck
+from jobcards.definition.job import Operation, SetUp
+from jobcards.planning.card import Cut, HoldPlan, SetUpPlan
+from jobcards.planning.lathe.common import Turning, bar_touches, standing_out
+from jobcards.planning.lathe.holding import plan_chuck, seated
 from jobcards.planning.lathe.operations import plan_lathe_cut
 from jobcards.planning.route import Route, finished
 from jobcards.planning.work import slug
+
+OUTSIDE = (
+    "turn",
+    "turn groove",
+    "taper by compound",
+    "taper by set-over",
+    "taper by form",
+    "thread",
+    "knurl",
+    "turn radius",
+)
 
 
 def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) -> SetUpPlan | None:
@@ -20,17 +31,45 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
             "write `hold:` with in and out, and `turned:` for the part",
         )
         return None
-    held = plan_chuck(work, set_up_id, set_up, route.part, route.shape, route.blank)
+    held = plan_chuck(route, set_up_id, set_up)
     if held is None:
         return None
-    bar = route.blank.sizes["diameter"]
-    outside = bar if held.kind == "chuck" else route.shape.sizes["diameter"]
-    turn = Turning(work, set_up_id, set_up, route.part, route.shape, lathe, bar, set_up.hold.out, outside)
+    by = next((f for f in route.shape.features if set_up.hold.by and f.name == set_up.hold.by), None)
+    seat = by is not None and seated(route, set_up.hold.out, by)
+    bar = standing_out(route, set_up.hold.out, by)
+    turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat)
     touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
-    cuts = []
+    cuts: list[Cut] = []
+    taken: set[str] = set()
     for operation in set_up.operations:
-        done = operation.cut or f"{'face' if operation.face else 'part off'} {operation.face or operation.part_off}"
-        cut = plan_lathe_cut(turn, f"{set_up_id}-{slug(done)}", operation, route.feature(operation))
+        cut_id = name_cut(set_up_id, operation, taken)
+        cut = plan_lathe_cut(turn, cut_id, operation, route.feature(operation))
         if cut is not None:
             cuts.append(cut)
+        route.done.append(operation.cut or operation.face or operation.part_off)
+    if not route.parted:
+        clear_of_jaws(turn, held, cuts)
     return finished(route, set_up, set_up_id, "lathe", held, touches, tuple(cuts))
+
+
+def name_cut(set_up_id: str, operation: Operation, taken: set[str]) -> str:
+    """An id of its own for each cut: what is cut, and the tool where it is cut twice."""
+    done = operation.cut or f"{'face' if operation.face else 'part off'} {operation.face or operation.part_off}"
+    cut_id = f"{set_up_id}-{slug(done)}"
+    if cut_id in taken:
+        cut_id = f"{cut_id}-{slug(operation.cutter)}"
+    taken.add(cut_id)
+    return cut_id
+
+
+def clear_of_jaws(turn: Turning, held: HoldPlan, cuts: list[Cut]) -> None:
+    """Nothing on the outside is cut so far in that the tool meets what holds the work."""
+    out = held.sizes["stick-out"]
+    for cut in cuts:
+        length = cut.sizes.get("length")
+        if cut.kind in OUTSIDE and length is not None and length.value > out.value + 1e-9:
+            turn.work.problem(
+                turn.part.features[cut.feature].mark,
+                f"“{cut.feature}” is cut as far as {length.shown} from the end, and only {out.shown} stands out",
+                "hold the work by another diameter, or turn it in another set-up",
+            )

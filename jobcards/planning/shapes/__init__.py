@@ -5,7 +5,18 @@ A family of features has a file of its own here; its `PLANNERS` says which funct
 
 from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
-from jobcards.planning.shapes import angled, by_hand, holes, lathe, lathe_tapers, milled, stated, turned, undercut
+from jobcards.planning.shapes import (
+    angled,
+    by_hand,
+    holes,
+    lathe,
+    lathe_tapers,
+    milled,
+    round_work,
+    stated,
+    turned,
+    undercut,
+)
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
@@ -20,6 +31,7 @@ PLANNERS: dict[type, Planner] = {
     **undercut.PLANNERS,
     **lathe.PLANNERS,
     **lathe_tapers.PLANNERS,
+    **round_work.PLANNERS,
 }
 
 

@@ -6,7 +6,7 @@ from jobcards.definition.features import Feature, lathe
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.shapes.place import Planner
-from jobcards.planning.shapes.threads import thread_sizes
+from jobcards.planning.taps import thread_sizes
 from jobcards.planning.work import Work
 from jobcards.trade import centre_drills, milling, tapping
 from jobcards.trade.formula import CannotBeDone

@@ -8,7 +8,7 @@ from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number, Show
 from jobcards.planning.shapes.lathe import along, within
 from jobcards.planning.shapes.place import Planner
-from jobcards.planning.shapes.threads import thread_sizes
+from jobcards.planning.taps import thread_sizes
 from jobcards.planning.work import Work
 from jobcards.trade import (
     milling,

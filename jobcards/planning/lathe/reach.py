@@ -1,0 +1,57 @@
+"""How far from the free end a set-up works, and what stands over at that end before it is faced."""
+
+from jobcards.definition.job import SetUp
+from jobcards.planning.card import FeaturePlan
+from jobcards.planning.number import Number
+from jobcards.planning.route import Route
+from jobcards.trade import locating, milling
+
+
+def far_side(feature: FeaturePlan, out: str) -> Number | None:
+    """The side of a shape on the outside that looks to the headstock; nothing for one in an end."""
+    if "from" in feature.sizes and "to" in feature.sizes:
+        return feature.sizes["from" if out == "right end" else "to"]
+    return feature.sizes.get("at")
+
+
+def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
+    """How far from the faced end the furthest cut on the outside goes; with none, as far as the bar is thick."""
+    hold = set_up.hold
+    assert hold is not None
+    length = route.shape.sizes["length"]
+    found: list[Number] = []
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        side = far_side(feature, hold.out) if feature is not None else None
+        if side is not None:
+            found.append(side)
+    if not found:
+        return route.blank.sizes["diameter"]
+    if hold.out == "left end":
+        return max(found, key=lambda n: n.value)
+    return route.work.of(set_up_id).length(
+        "furthest",
+        locating.flipped_position,
+        "furthest that is cut, from the faced end",
+        length=length,
+        position=min(found, key=lambda n: n.value),
+    )
+
+
+def blank_over(route: Route, set_up_id: str, out: str) -> Number:
+    """What is faced off the free end in this set-up: the allowance, or the rest of the sawn piece."""
+    work, other = route.work, "left end" if out == "right end" else "right end"
+    allowance = work.rule("facing")
+    if route.parted or other not in route.done:
+        return allowance
+    if out in route.done:
+        return work.ledger.given(
+            f"{set_up_id}.faced", 0.0, work.unit, "nothing more is faced off", "how this set-up lies"
+        )
+    return work.of(set_up_id).length(
+        "over",
+        milling.left_to_take,
+        "piece over the finished length",
+        full=route.blank.outside["whole x"],
+        taken=allowance,
+    )

@@ -1,0 +1,261 @@
+"""Tapers: by the compound set to the half angle, by the tailstock set over, or short ones by a form tool.
+
+What is chosen follows from the hold and the tool: between centres the tailstock is set over, a form tool with an angle
+cuts by itself, and all else is done with the compound.
+"""
+
+from jobcards.definition.job import Operation
+from jobcards.planning import rates
+from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
+from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
+from jobcards.planning.lathe.diameters import nose_words, turned_diameters
+from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.words import Line, line
+from jobcards.planning.work import from_job, from_shop
+from jobcards.trade import tapers, turned_tapers
+
+CLOSE = 0.01  # degrees: how near a form tool's angle must be
+
+
+def plan_taper(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """A taper whose thin end looks to the free end, in passes; each starts at the thin end."""
+    work = turn.work
+    if feature.toward != turn.free_end:
+        work.problem(
+            operation.place("cut"),
+            f"the thin end of “{feature.name}” looks to the {feature.toward}, and the {turn.free_end} stands out",
+            "turn the taper in a set-up where its thin end stands out",
+        )
+        return None
+    cutter = work.shop.cutters[operation.cutter]
+    if cutter.kind == "form tool":
+        return plan_formed(turn, cut_id, operation, feature)
+    if turn.set_up.hold is not None and turn.set_up.hold.holder in between_centres(turn):
+        return plan_set_over(turn, cut_id, operation, feature)
+    return plan_compound(turn, cut_id, operation, feature)
+
+
+def between_centres(turn: Turning) -> list[str]:
+    """The names under which the shop has centres."""
+    return [name for name, thing in turn.work.shop.holding.items() if getattr(thing, "kind", "") == "centres"]
+
+
+def passes(turn: Turning, cut_id: str, feature: FeaturePlan, near: Number) -> tuple[tuple[Position, ...], Number]:
+    """A setting of the cross slide for each pass, with the tool at the thin end; and how many passes."""
+    sizes = dict(feature.sizes)
+    met = turn.met(turn.far(sizes))
+    if met.value < sizes["large"].value - 1e-6:
+        turn.work.problem(
+            turn.part.features[feature.name].mark,
+            f"“{feature.name}” is {sizes['large'].shown} at its thick end, and the work is {met.shown} by then",
+            "turn it to the thick end's diameter first",
+        )
+    reached = turned_diameters(turn, cut_id, met, sizes["small"])
+    out = []
+    for index, diameter in enumerate(reached, start=1):
+        place_id = f"{cut_id}-{index}"
+        label = line("thin end to {diameter}", diameter=diameter)
+        out.append(dial_place(turn, place_id, label, outside_dial(turn, place_id, diameter), near))
+    count = turn.work.ledger.given(
+        f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
+    )
+    return tuple(out), count
+
+
+def thin_end(turn: Turning, cut_id: str, feature: FeaturePlan) -> Number:
+    """The thin end from the faced end."""
+    return turn.from_free_end(
+        turn.near(dict(feature.sizes)), f"{feature.name}: thin end, from the faced end", f"{cut_id}.near"
+    )
+
+
+def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """The compound stands at the half angle and is fed by hand from the thin end to the thick one."""
+    work, sizes = turn.work, dict(feature.sizes)
+    met = turn.met(turn.far(sizes))
+    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", met)
+    half = sizes["half angle"]
+    travel = work.of(cut_id).length(
+        "travel-of-compound",
+        tapers.taper_side,
+        "travel of the compound along the side",
+        length=sizes["length"],
+        half=half,
+    )
+    if turn.lathe.compound_travel is not None:
+        most = work.shop_length("shop-compound.travel", turn.lathe.compound_travel, "how far the compound travels")
+        if travel.value > most.value:
+            work.problem(
+                operation.place("cut"),
+                f"the side of “{feature.name}” is {travel.shown} long, and the compound travels {most.shown}",
+                "turn it between centres with the tailstock set over, or shorten it",
+            )
+    across = 1.0 if turn.lathe.compound_counts_from == "cross slide" else 0.0
+    scale = work.of(cut_id).angle(
+        "scale",
+        turned_tapers.compound_scale,
+        "what the compound's scale shows",
+        half=half,
+        from_cross=across,
+        show=Show(places=2),
+    )
+    near = thin_end(turn, cut_id, feature)
+    positions, count = passes(turn, cut_id, feature, near)
+    time = rates.feed_time(work, cut_id, travel, found["feed"], count)
+    words = [
+        line(
+            "Set the compound so that its travel makes {half} with the axis, the end toward the headstock wider. That "
+            "is half of the angle that both sides make together.",
+            half=half,
+        ),
+        line(
+            "This compound's scale shows nothing when the compound lies along the {line}: set it to {scale}.",
+            line=from_shop("cross slide" if across else "lathe's axis"),
+            scale=scale,
+        ),
+        line(
+            "Lock the carriage with the tool {near} from the faced end; set the cross slide, pass by pass.", near=near
+        ),
+        line(
+            "Feed with the compound only, {travel} and a little more, out of the cut at the thick end.", travel=travel
+        ),
+        *gauge_words(feature),
+        *nose_words(turn, cut_id, tool, found["feed a turn"], False),
+    ]
+    extra = {"scale": scale, "travel": travel}
+    return taper_cut(
+        turn, cut_id, operation, feature, "taper by compound", tool, positions,
+        {**found, "passes": count, "time": time}, words, extra,
+    )  # fmt: skip
+
+
+def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """The tailstock is set over and the taper turned with the carriage's own feed."""
+    work, sizes = turn.work, dict(feature.sizes)
+    met = turn.met(turn.far(sizes))
+    tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", met)
+    over = work.of(cut_id).length(
+        "set-over",
+        tapers.set_over,
+        "tailstock set over",
+        large=sizes["large"],
+        small=sizes["small"],
+        length=sizes["length"],
+        work=turn.length,
+    )
+    if turn.lathe.set_over is not None:
+        most = work.shop_length("shop-tailstock.set-over", turn.lathe.set_over, "how far the tailstock sets over")
+        if over.value > most.value:
+            work.problem(
+                operation.place("cut"),
+                f"“{feature.name}” asks the tailstock to be set over {over.shown}, and it goes {most.shown}",
+                "turn it with the compound, in steps if it is long",
+            )
+    near = thin_end(turn, cut_id, feature)
+    positions, count = passes(turn, cut_id, feature, near)
+    time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], count)
+    words = [
+        line(
+            "Set the tailstock over {over} toward you, so that the thin end comes nearer to the tool. Measure it with "
+            "an indicator on the tailstock's barrel.",
+            over=over,
+        ),
+        line("The whole length between the centres counts, {length}, not only that of the taper.", length=turn.length),
+        line("Feed from {near} from the faced end toward the headstock, {run} along.", near=near, run=sizes["length"]),
+        *gauge_words(feature),
+        *nose_words(turn, cut_id, tool, found["feed a turn"], False),
+        line("Bring the tailstock back to the line of centres and try it with an indicator."),
+    ]
+    return taper_cut(
+        turn, cut_id, operation, feature, "taper by set-over", tool, positions,
+        {**found, "passes": count, "time": time}, words, {"set-over": over},
+    )  # fmt: skip
+
+
+def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """A short taper with a tool ground to its angle, fed straight in."""
+    work, sizes = turn.work, dict(feature.sizes)
+    cutter = work.shop.cutters[operation.cutter]
+    met = turn.met(turn.far(sizes))
+    tool, found = common(turn, cut_id, operation, "parting", "parting", "roughing", met)
+    if cutter.angle is None or cutter.width is None:
+        work.problem(
+            operation.place("cutter"), f"“{operation.cutter}” has no angle and width", "take a form tool that has"
+        )
+        return None
+    ground = work.shop_angle(f"shop-{operation.cutter}.angle".replace(" ", "-"), cutter.angle, "angle it is ground to")
+    if abs(ground.value - sizes["half angle"].value) > CLOSE:
+        work.problem(
+            operation.place("cutter"),
+            f"the tool is ground to {ground.shown}°, and “{feature.name}” stands at {sizes['half angle'].shown}°",
+            "take a tool of that angle, or turn it with the compound",
+        )
+    if tool.sizes["width"].value < sizes["length"].value:
+        work.problem(
+            operation.place("cutter"),
+            f"the tool is {tool.sizes['width'].shown} wide, and “{feature.name}” {sizes['length'].shown} long",
+            "turn it with the compound",
+        )
+    near = thin_end(turn, cut_id, feature)
+    dial = outside_dial(turn, cut_id, sizes["small"])
+    position = dial_place(turn, cut_id, line("thin end at"), dial, near)
+    time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], None)
+    words = [
+        line(
+            "The tool's edge stands at {angle} to the axis. Bring its end to {near} from the faced end and feed "
+            "straight in until the thin end is {small}.",
+            angle=ground,
+            near=near,
+            small=sizes["small"],
+        ),
+        line("Run slowly and with oil; ease off when it chatters."),
+    ]
+    return taper_cut(
+        turn, cut_id, operation, feature, "taper by form", tool, (position,), {**found, "time": time}, words,
+        {"angle": ground},
+    )  # fmt: skip
+
+
+def gauge_words(feature: FeaturePlan) -> list[Line]:
+    """How a taper is tried."""
+    return [
+        line(
+            "Before the last pass try it: it measures {large} at the thick end and {small} at the thin one. Blue it "
+            "and turn it in its socket where there is one.",
+            large=feature.sizes["large"],
+            small=feature.sizes["small"],
+        )
+    ]
+
+
+def taper_cut(
+    turn: Turning,
+    cut_id: str,
+    operation: Operation,
+    feature: FeaturePlan,
+    kind: str,
+    tool: CutterPlan,
+    positions: tuple[Position, ...],
+    found: dict[str, Number],
+    words: list[Line],
+    extra: dict[str, Number],
+) -> Cut:
+    """The cut with all that is published for it."""
+    said, sizes = texts(turn, operation), dict(feature.sizes)
+    return Cut(
+        cut_id,
+        kind,
+        feature.name,
+        line("Taper {feature}", feature=from_job(feature.name)),
+        tool,
+        positions,
+        {"half angle": sizes["half angle"], "taper length": sizes["length"], "diameter": sizes["small"], **extra},
+        found,
+        tuple(words),
+        why=said["why"],
+        check=said["check"],
+        caution=said["caution"],
+    )
+
+
+CUTS = {"taper": plan_taper}

@@ -1,0 +1,302 @@
+"""Threads on the outside: by single point with the compound, or by a die held square by the tailstock."""
+
+from jobcards.definition.features import lathe as drawn
+from jobcards.definition.job import Operation
+from jobcards.planning import rates
+from jobcards.planning.card import Cut, FeaturePlan, Position
+from jobcards.planning.lathe.common import Turning, spindle, texts
+from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.words import Line, line
+from jobcards.planning.work import from_job
+from jobcards.trade import cutting, screw_cutting, turning
+from jobcards.trade.threads import Thread, read_thread
+
+MOST_PASSES = 60
+
+
+def plan_thread(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """A thread, by the tool that is named."""
+    work = turn.work
+    written = turn.part.features[feature.name]
+    assert isinstance(written, drawn.TurnedThread)
+    kind = work.shop.cutters[operation.cutter].kind
+    if kind not in ("threading tool", "die"):
+        work.problem(
+            operation.place("cutter"), f"“{operation.cutter}” cuts no thread", "take a threading tool or a die"
+        )
+        return None
+    check_diameter(turn, operation, feature)
+    if kind == "die":
+        return plan_die(turn, cut_id, operation, feature, written)
+    thread = read_thread(written.thread)
+    check_gears(turn, operation, thread)
+    check_relief(turn, cut_id, operation, feature)
+    return plan_single_point(turn, cut_id, operation, feature, written, thread)
+
+
+def check_diameter(turn: Turning, operation: Operation, feature: FeaturePlan) -> None:
+    """The work has been turned to the thread's outside diameter before it is threaded."""
+    sizes = dict(feature.sizes)
+    met = turn.met(turn.far(sizes))
+    if met.value > sizes["diameter"].value + 1e-6 or met.value <= sizes["root"].value:
+        turn.work.problem(
+            operation.place("cut"),
+            f"“{feature.name}” is to be cut on {met.shown}, and its thread is {sizes['diameter'].shown} outside",
+            f"turn it to {sizes['turn to'].shown} or a little less first",
+        )
+
+
+def check_gears(turn: Turning, operation: Operation, thread: Thread) -> None:
+    """The lathe's gears cut this thread."""
+    inch = thread.unit == "in"
+    able = turn.lathe.threads_per_inch if inch else turn.lathe.metric_pitches
+    wanted = thread.threads_per_inch if inch else thread.pitch
+    if able and all(abs(each - wanted) > 1e-6 for each in able):
+        nearest = min(able, key=lambda each: abs(each - wanted))
+        what = "threads per inch" if inch else "mm of pitch"
+        turn.work.problem(
+            operation.place("cut"),
+            f"the lathe's gears do not cut {wanted:g} {what}",
+            f"cut it with a die, or take {nearest:g}",
+        )
+
+
+def check_relief(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> None:
+    """A groove where the tool comes to rest: wide and deep enough, and cut before; without one a warning."""
+    work, sizes = turn.work, dict(feature.sizes)
+    wanted = work.of(cut_id).length(
+        "relief",
+        screw_cutting.relief_width,
+        "thread relief, at least so wide",
+        pitch=sizes["thread pitch"],
+        pitches=work.rule("relief pitches"),
+    )
+    end = turn.far(sizes).value
+    relief = next(
+        (f for f in turn.shape.features if f.shape in ("undercut", "turned groove") and touches(f, end)), None
+    )
+    if relief is None:
+        work.warnings.append(
+            line(
+                "The thread {thread} ends without a relief: stop the spindle before its end and turn the last of it by "
+                "hand, or give it a groove {wide} wide.",
+                thread=from_job(feature.name),
+                wide=wanted,
+            )
+        )
+        return
+    mark = turn.part.features[relief.name]
+    if relief.sizes["width"].value < wanted.value - 1e-9:
+        work.problem(
+            mark.place("width"),
+            f"the relief “{relief.name}” is {relief.sizes['width'].shown} wide, and the thread wants {wanted.shown}",
+            "make it wider",
+        )
+    if relief.sizes["diameter"].value > sizes["root"].value:
+        work.problem(
+            mark.place("diameter"),
+            f"the relief “{relief.name}” is {relief.sizes['diameter'].shown} across, and the thread's root "
+            f"{sizes['root'].shown}",
+            "make it deeper",
+        )
+    if relief.name not in turn.route.done:
+        work.problem(operation.place("cut"), f"the relief “{relief.name}” is not cut yet", "cut it before the thread")
+
+
+def touches(groove: FeaturePlan, end: float) -> bool:
+    """Whether a groove lies at the end of a thread."""
+    return groove.sizes["from"].value - 1e-6 <= end <= groove.sizes["to"].value + 1e-6
+
+
+def plan_single_point(
+    turn: Turning,
+    cut_id: str,
+    operation: Operation,
+    feature: FeaturePlan,
+    written: drawn.TurnedThread,
+    thread: Thread,
+) -> Cut | None:
+    """The compound at twenty-nine degrees, fed in less from pass to pass; the cross slide comes back to nothing."""
+    work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
+    tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
+    found = spindle(turn, cut_id, operation, "threading", sizes["diameter"])
+    angle = work.rule("thread infeed angle")
+    infeed = work.of(cut_id).length(
+        "infeed",
+        screw_cutting.compound_infeed,
+        "travel of the compound for the whole depth",
+        depth=sizes["thread depth"],
+        compound_angle=angle,
+    )
+    positions, count = infeeds(turn, cut_id, infeed)
+    far = turn.from_free_end(turn.far(sizes), f"{feature.name}: ends, from the faced end", f"{cut_id}.length")
+    minutes = work.of(cut_id).rate(
+        "cutting", turning.turning_time, "time with the half-nut closed", "min",
+        length=sizes["length"], feed=sizes["thread pitch"], rpm=found["speed"], passes=count, show=Show(places=1),
+    )  # fmt: skip
+    handling, change = work.rule("handling"), work.rule("tool change time")
+    time = rates.time_of(
+        work,
+        cut_id,
+        minutes.value + count.value * handling.value + change.value,
+        (minutes, count, handling, change),
+        "cutting + passes * handling + tool change",
+        Show(places=1),
+    )
+    gears = gear_number(turn, cut_id, thread)
+    words = [
+        line(
+            "Gears for {gears}{unit} ({thread}). Swing the compound {angle} from the cross slide's line, toward the "
+            "tailstock's side for a right-hand thread.",
+            gears=gears,
+            unit=" threads in an inch" if thread.unit == "in" else " of pitch",
+            thread=from_job(written.thread),
+            angle=angle,
+        ),
+        line(
+            "Set the tool square with a centre gauge. Touch the work: compound and cross slide both to nothing. Wind "
+            "out at the end of each pass, back, the cross slide to nothing again, and feed in with the compound."
+        ),
+        line(
+            "The depth is that of a tool whose nose is flat an eighth of the pitch: {depth} straight in, which is "
+            "{infeed} along the compound. A sharp tool goes deeper.",
+            depth=sizes["thread depth"],
+            infeed=infeed,
+        ),
+        line("After a first scratch count the threads against a rule or gauge before going on."),
+        *wire_words(feature),
+    ]
+    return Cut(
+        cut_id,
+        "thread",
+        feature.name,
+        line("Thread {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
+        tool,
+        positions,
+        {
+            "diameter": sizes["diameter"],
+            "thread pitch": sizes["thread pitch"],
+            "thread depth": sizes["thread depth"],
+            "infeed angle": angle,
+            "infeed": infeed,
+            "length": far,
+        },
+        {**found, "passes": count, "time": time},
+        tuple(words),
+        why=said["why"],
+        check=said["check"],
+        caution=said["caution"],
+    )
+
+
+def infeeds(turn: Turning, cut_id: str, infeed: Number) -> tuple[tuple[Position, ...], Number]:
+    """The compound's reading at each pass, spring passes last; and how many passes in all."""
+    work = turn.work
+    first = work.rule("first thread cut")
+    half = work.of(cut_id).length(
+        "half-infeed", cutting.pass_depth, "half of the infeed, where it is a fine thread", total=infeed, count=2
+    ) if first.value > infeed.value / 2 else first  # fmt: skip
+    cuts = work.of(cut_id).count(
+        "cuts", screw_cutting.passes_for_first_cut, "passes of the same chip", depth=infeed, first_cut=half
+    )
+    count = int(min(cuts.value, MOST_PASSES))
+    division = turn.lathe.compound.division if turn.lathe.compound is not None else turn.lathe.cross_slide.division
+    step = work.shop_length("shop-compound.division", division, "one mark of the compound's dial")
+    show = Show(step=step.value / 2, places=4)
+    passes = work.ledger.given(
+        f"{cut_id}.counted", float(count), "1", "passes before the spring passes", "arithmetic", formula="counted",
+        inputs=(cuts.id,), show=WHOLE,
+    )  # fmt: skip
+    out = []
+    for index in range(1, count + 1):
+        reading = work.of(f"{cut_id}-{index}").length(
+            "infeed",
+            screw_cutting.infeed_after_pass,
+            "compound from the touch",
+            depth=infeed,
+            passes=passes,
+            number=index,
+            show=show,
+        )
+        out.append(Position(line("last" if index == count else "feed in to"), None, reading, None))
+    springs = work.rule("spring passes")
+    out += [Position(line("again, no more infeed"), None, out[-1].y, None)] * int(springs.value)
+    every = work.ledger.given(
+        f"{cut_id}.passes", float(len(out)), "1", "passes with the spring passes", "arithmetic",
+        formula="counted", inputs=(passes.id, springs.id), show=WHOLE,
+    )  # fmt: skip
+    return tuple(out), every
+
+
+def gear_number(turn: Turning, cut_id: str, thread: Thread) -> Number:
+    """What the gears are set for: threads in an inch, or millimetres of pitch."""
+    inch = thread.unit == "in"
+    value = thread.threads_per_inch if inch else thread.pitch
+    return turn.work.ledger.given(
+        f"{cut_id}.gears",
+        value,
+        "1" if inch else "mm",
+        "threads in an inch" if inch else "pitch",
+        "the job's definition",
+        formula="from the thread's name",
+        show=Show(places=(0 if value == int(value) else 1) if inch else 2),
+    )
+
+
+def wire_words(feature: FeaturePlan) -> list[Line]:
+    """The check over three wires, and the limits that it holds."""
+    sizes = feature.sizes
+    return [
+        line(
+            "Pitch diameter {least} to {most}. Over three wires of {wire} that is {over_least} to {over_most}; with "
+            "wires of another size add or take off three times what they differ.",
+            least=sizes["pitch diameter, least"],
+            most=sizes["pitch diameter, most"],
+            wire=sizes["wire"],
+            over_least=sizes["over wires, least"],
+            over_most=sizes["over wires, most"],
+        )
+    ]
+
+
+def plan_die(
+    turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan, written: drawn.TurnedThread
+) -> Cut | None:
+    """A die started square by the tailstock, the spindle turned by hand."""
+    work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
+    cutter = work.shop.cutters[operation.cutter]
+    tool = rates.plan_cutter(work, operation.cutter, cutter)
+    if not cutter.thread or read_thread(cutter.thread) != read_thread(written.thread):
+        work.problem(
+            operation.place("cutter"),
+            f"“{operation.cutter}” cuts {cutter.thread or 'no thread'}, and “{feature.name}” is {written.thread}",
+            "take the die of that thread, or cut it with a threading tool",
+        )
+    far = turn.from_free_end(turn.far(sizes), f"{feature.name}: ends, from the faced end", f"{cut_id}.length")
+    words = [
+        line("The spindle stands still and out of gear. Chamfer the end first so that the die starts."),
+        line(
+            "Press the die square with the tailstock's barrel and turn it on by hand, back a little every turn, with "
+            "oil, until full thread reaches {far} from the faced end.",
+            far=far,
+        ),
+        line("Open the die for the first pass and close it for the second, until the nut runs on."),
+        *wire_words(feature),
+    ]
+    return Cut(
+        cut_id,
+        "thread",
+        feature.name,
+        line("Thread {feature} with a die, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
+        tool,
+        (),
+        {"diameter": sizes["diameter"], "thread pitch": sizes["thread pitch"], "length": far},
+        {"time": work.rule("hand time")},
+        tuple(words),
+        why=said["why"],
+        check=said["check"],
+        caution=said["caution"],
+    )
+
+
+CUTS = {"turned thread": plan_thread}
