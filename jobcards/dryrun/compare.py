@@ -132,7 +132,8 @@ def allowed_deviation(card: Card, part: PartPlan) -> float:
     rounded to the readout's step s, so each may be off by s/2, together by s; two axes combine to s·√2. (The depth is
     one axis too, set by the touch and by the depth.) At the lathe a setting of the cross slide is off by half a
     division; that much on the radius, or half of it on a dial that reads the diameter; a length along the work is
-    published no coarser, and the two combine by √2 as well. A part made at both has the larger.
+    published no coarser, and the two combine by √2 as well. Marked out, each of two heights is off by half of the
+    height gauge's step. A part made at several has the largest.
     """
     largest = 0.0
     for set_up in part.set_ups:
@@ -142,6 +143,8 @@ def allowed_deviation(card: Card, part: PartPlan) -> float:
             largest = max(largest, shop_length(card, other.division))
         if mill is not None:
             largest = max(largest, shop_length(card, mill.readout_step))
+        if "layout step" in set_up.sizes:  # marked out: two heights, each to half a step
+            largest = max(largest, set_up.sizes["layout step"].value / 2)
         if lathe is not None:
             half = shop_length(card, lathe.cross_slide.division) / 2
             largest = max(largest, half / 2 if lathe.cross_slide.reads == "diameter" else half)

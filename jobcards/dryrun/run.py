@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
-from jobcards.dryrun import grinding, milling, turning
+from jobcards.dryrun import drilling, grinding, milling, turning
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
@@ -18,7 +18,7 @@ from jobcards.dryrun.zero import Origins, Standing, find_zero, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
 
 TRACE = 1e-9  # a volume too small to be metal
-NO_METAL_OFF = ("saw", "heat", "assemble", "inspect")  # the blank is there as sawn
+NO_METAL_OFF = ("saw", "heat", "assemble", "inspect", "lay out")  # the blank is there as sawn
 LOW_FACES = ("left end", "bottom", "back")
 ROOM = 1.0  # how far above everything a cutter comes from, in heights of the set-up
 
@@ -98,8 +98,10 @@ class Maker:
             return
         if set_up.kind == "square":
             self.square(set_up)
-        elif set_up.kind in ("mill", "shaper"):
+        elif set_up.kind in ("mill", "shaper", "drill press"):
             self.mill(set_up)
+        elif set_up.kind == "bench":
+            self.bench(set_up)
         elif set_up.kind == "grind":
             self.grind(set_up)
         elif set_up.kind == "lathe":
@@ -143,6 +145,15 @@ class Maker:
             if feature is not None and not cut.rough:
                 self.work = self.work - together(feature_solids(feature, size, cut))
 
+    def bench(self, set_up: SetUpPlan) -> None:
+        """Holes finished by hand: the tool follows the hole that is there."""
+        here = Placement(np.eye(3), np.zeros(3))
+        features = {feature.name: feature for feature in self.part.shape.features}
+        for cut in machine_cuts(set_up):
+            if cut.kind not in drilling.BY_HAND:
+                raise CannotFollow(f"a cut of the kind “{cut.kind}” is not one for the bench")
+            self.cut(set_up, cut, here, {}, drilling.by_hand(cut, features[cut.feature], self.work, self.read))
+
     def mill(self, set_up: SetUpPlan) -> None:
         """A milled set-up: hold, find zero, cut."""
         if set_up.hold is None:
@@ -154,8 +165,10 @@ class Maker:
             tip = tip_beside(touch, standing, self.card, self.read, top_of(fixtures, self.work, placement))
             self.meets(set_up, "", touch.finder.text if touch.finder is not None else "tool", tip, fixtures)
         for cut in machine_cuts(set_up):
-            on_machine = placement.on_machine(self.work)
-            at_mill = milling.AtMill(on_machine, self.origins, self.read, top_of(fixtures, self.work, placement))
+            clear, on_machine = top_of(fixtures, self.work, placement), placement.on_machine(self.work)
+            at_mill = milling.AtMill(on_machine, self.origins, self.read, clear)
+            if set_up.kind == "drill press":
+                at_mill = drilling.AtPress(on_machine, self.origins, self.read, clear, placement=placement)
             self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
 
     def clamp(self, set_up: SetUpPlan, hold: HoldPlan, cut: Cut | None = None) -> tuple[Placement, dict[str, Solid]]:
