@@ -2,8 +2,9 @@
 
 import numpy as np
 
+from jobcards.drawing import milled_views
 from jobcards.drawing.block_views import end_view, front_view, label_bevels, label_holes, label_outside, top_view
-from jobcards.drawing.detail import mark_place, serrations_detail
+from jobcards.drawing.detail import SERRATED, mark_place, serrations_detail
 from jobcards.drawing.dimension import FIRST, lay
 from jobcards.drawing.mesh import Mesh, mesh_of
 from jobcards.drawing.paper import EM, Box, Piece, Rows, Sheet, amount, words
@@ -45,7 +46,7 @@ def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
         around = box.right - box.left - across * scale
         scale = min(largest, (width - around) / across)
     sheet, front = arranged(mesh, shape, scale)
-    for row in (f for f in shape.features if f.shape == "serrations"):
+    for row in (f for f in shape.features if f.shape in SERRATED):
         detail = serrations_detail(front, shape, row)
         box = detail.bounds()
         detail.moved(sheet.bounds().left - box.left, sheet.bounds().low - GUTTER - box.high)
@@ -55,7 +56,7 @@ def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
 
 def needs_end(shape: ShapePlan) -> bool:
     """An end view is drawn where something enters an end, or a recess shows its depth there."""
-    return any(
+    return milled_views.needs_end(shape) or any(
         f.enters in {"left end", "right end"}
         or (f.shape in {"counterbore", "partial bore"} and f.enters in {"front", "back"})
         for f in shape.features
@@ -65,26 +66,32 @@ def needs_end(shape: ShapePlan) -> bool:
 def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
     """All views at a scale, arranged as third-angle projection asks; and the front view among them."""
     front = front_view(mesh, shape, scale)
+    milled_views.place_milled(front, shape)
     whole = view_sheet(front, slope_room(shape))
-    for row in (f for f in shape.features if f.shape == "serrations"):
+    for row in (f for f in shape.features if f.shape in SERRATED):
         mark_place(whole, front, shape, row)
     label_bevels(whole, front, shape, zone(whole, front))
     for feature in shape.features:
         if feature.shape == "partial bore" and feature.enters in {"front", "back"}:
             label_outside(whole, front, shape, feature, zone(whole, front))
     label_holes(whole, front, shape, ("front", "back"), zone(whole, front))
+    milled_views.label_milled(whole, front, shape, zone(whole, front))
     name_view(whole, "front", (front.body.left + front.body.right) / 2, whole.bounds().low - 0.4 * EM)
     bounds = whole.bounds()
     if needs_end(shape):
         end = end_view(mesh, shape, scale)
+        milled_views.place_milled(end, shape)
         beside = view_sheet(end)
         label_holes(beside, end, shape, ("left end", "right end"), zone(beside, end))
+        milled_views.label_milled(beside, end, shape, zone(beside, end))
         name_view(beside, "right end", (end.body.left + end.body.right) / 2, beside.bounds().low - 0.4 * EM)
         beside.moved(bounds.right + GUTTER - beside.bounds().left, 0.0)
         join(whole, beside)
     top = top_view(mesh, shape, scale)
+    milled_views.place_milled(top, shape)
     above = view_sheet(top)
     label_holes(above, top, shape, ("top", "bottom"), zone(above, top))
+    milled_views.label_milled(above, top, shape, zone(above, top))
     name_view(above, "top", (top.body.left + top.body.right) / 2, above.bounds().low - 0.4 * EM)
     above.moved(0.0, bounds.high + GUTTER - above.bounds().low)
     join(whole, above)
