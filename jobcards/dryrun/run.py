@@ -12,6 +12,7 @@ from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of,
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
+from jobcards.dryrun.round_work import ROUND_HOLDS, mill_round
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
 from jobcards.dryrun.target import block_size, drawn_part, feature_solids
 from jobcards.dryrun.zero import Origins, Standing, find_zero, tip_beside
@@ -98,6 +99,8 @@ class Maker:
             return
         if set_up.kind == "square":
             self.square(set_up)
+        elif set_up.kind == "mill" and set_up.hold is not None and set_up.hold.kind in ROUND_HOLDS:
+            self.origins = mill_round(self, set_up)
         elif set_up.kind in ("mill", "shaper", "drill press"):
             self.mill(set_up)
         elif set_up.kind == "bench":

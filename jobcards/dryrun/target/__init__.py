@@ -7,10 +7,11 @@ drill before that, as deep as the card has it drilled.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.solids import Solid, box, together
-from jobcards.dryrun.target import angled, holes, milled, upright
+from jobcards.dryrun.target import angled, holes, milled, round_work, upright
 from jobcards.dryrun.target.place import Block, Remover
 from jobcards.dryrun.target.turned import turned_part
 from jobcards.planning.card import Cut, FeaturePlan, PartPlan, ShapePlan
@@ -24,13 +25,32 @@ def drawn_part(part: PartPlan) -> Solid:
     shape = part.shape
     cuts = {cut.feature: cut for set_up in part.set_ups for cut in set_up.cuts if cut.feature and not cut.rough}
     if shape.kind == "turned":
-        return turned_part(shape)
+        return turned_and_milled(part, cuts)
     size = block_size(shape)
     features = [solid for f in shape.features if f.dry_run for solid in feature_solids(f, size, cuts.get(f.name))]
     rough = [cut for set_up in part.set_ups for cut in set_up.cuts if cut.rough]
     for feature in shape.features:
         features += holes.as_drilled(feature, size, [cut for cut in rough if cut.feature == feature.name])
     return box((0.0, 0.0, 0.0), size) - together(features)
+
+
+def turned_and_milled(part: PartPlan, cuts: dict[str, Cut]) -> Solid:
+    """A turned part, less what is milled and drilled into it from beside its axis or into its ends."""
+    shape = part.shape
+    length, diameter = shape.sizes["length"].value, shape.sizes["diameter"].value
+    size = (length, diameter, diameter)
+    rough = [cut for set_up in part.set_ups for cut in set_up.cuts if cut.rough]
+    gone: list[Solid] = []
+    turned: list[FeaturePlan] = []
+    for feature in shape.features:
+        before, cut = [c for c in rough if c.feature == feature.name], cuts.get(feature.name)
+        if feature.shape in round_work.MAKERS:
+            gone += round_work.round_work(feature, size, cut, before)
+        elif feature.shape in holes.REMOVERS and feature.places:
+            gone += [*holes.REMOVERS[feature.shape](feature, size, cut), *holes.as_drilled(feature, size, before)]
+        else:
+            turned.append(feature)
+    return turned_part(replace(shape, features=tuple(turned))) - together(gone)
 
 
 def block_size(shape: ShapePlan) -> tuple[float, float, float]:

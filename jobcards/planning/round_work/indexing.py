@@ -1,0 +1,224 @@
+"""Turning the work on between cuts: turns of the crank and holes on a plate, or degrees on a rotary table's dial."""
+
+from dataclasses import dataclass, field
+
+from jobcards import quantity
+from jobcards.definition.problem import advise
+from jobcards.definition.shop_dividing import DividingHead, Indexer, RotaryTable
+from jobcards.planning.card import FeaturePlan, Station
+from jobcards.planning.letters import suffix
+from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.words import Authored, Line, line
+from jobcards.planning.work import Work, slug
+from jobcards.tables import table
+from jobcards.trade import dividing, holes, indexing, round_work
+from jobcards.trade.formula import CannotBeDone
+
+EXACT = 1e-9
+FULL = 360.0
+MINUTE = 1 / 60
+
+
+@dataclass
+class Turner:
+    """A dividing head or rotary table in one set-up: which angle of the drawing is up now."""
+
+    work: Work
+    set_up_id: str
+    name: str
+    head: Indexer
+    first: Number | None = None  # up at the start
+    now: Number | None = None
+    counts: dict[str, int] = field(default_factory=dict)
+
+    @property
+    def ratio(self) -> Number:
+        """Turns of the crank for one turn of the work."""
+        return self.work.ledger.given(
+            f"shop-{slug(self.name)}.ratio",
+            float(self.head.ratio),
+            "1",
+            f"turns of the crank of the {self.name} for one turn of the work",
+            "the shop file",
+            formula="as there is",
+            show=WHOLE,
+        )
+
+    def stations(self, cut_id: str, feature: FeaturePlan) -> tuple[Station, ...]:
+        """Every station of a cut that is made once or several times round the work. Raises CannotBeDone."""
+        count = int(feature.sizes["count"].value)
+        out = []
+        for index in range(count):
+            angle = self.angle_of(cut_id, feature, index, count)
+            label = line("{feature}", feature=Authored(feature.name, "job"))
+            if count > 1:
+                label += line(", {letter}", letter=suffix(index, count).removeprefix("-"))
+            station_id = f"{cut_id}{suffix(index, count)}"
+            out.append(
+                self.go(
+                    label, station_id, angle, feature.sizes.get("of", feature.sizes["count"]) if index else None, cut_id
+                )
+            )
+        return tuple(out)
+
+    def angle_of(self, cut_id: str, feature: FeaturePlan, index: int, count: int) -> Number:
+        """Which angle of the drawing is up at a station."""
+        if index == 0:
+            return feature.sizes["angle"]
+        return self.work.of(f"{cut_id}{suffix(index, count)}").angle(
+            "up",
+            holes.hole_angle,
+            f"{feature.name}: angle of the drawing that is up",
+            start=feature.sizes["angle"],
+            index=index,
+            count=feature.sizes["count"],
+        )
+
+    def go(self, label: Line, station_id: str, angle: Number, divisions: Number | None, cut_id: str) -> Station:
+        """On to an angle. `divisions`: one of so many even moves round the work."""
+        if self.first is None or self.now is None:
+            self.first = self.now = angle
+            return Station(label, angle)
+        start, self.now = self.now, angle
+        if isinstance(self.head, RotaryTable):
+            return Station(label, angle, self.dial(station_id, angle))
+        assert isinstance(self.head, DividingHead)
+        if divisions is not None:
+            move, plate = self.even_move(cut_id, divisions)
+        else:
+            move, plate = self.move_on(station_id, start, angle)
+        return Station(label, angle, move, Authored(plate, "table") if plate else None)
+
+    def plates(self) -> indexing.Plates:
+        """The plates that the head has. Raises CannotBeDone with the nearest name of a set."""
+        assert isinstance(self.head, DividingHead)
+        try:
+            return indexing.plate_set(self.head.plates)
+        except CannotBeDone:
+            sets = {row["set"] for row in table("dividing_plates").rows}
+            raise CannotBeDone(
+                f"there is no set of plates called “{self.head.plates}”; {advise(self.head.plates, sets)}"
+            ) from None
+
+    def even_move(self, cut_id: str, divisions: Number) -> tuple[dict[str, Number], str]:
+        """The same move from division to division."""
+        turns = self.work.of(cut_id).rate(
+            "index",
+            dividing.crank_turns,
+            "turns of the crank from one to the next",
+            "turns",
+            divisions=divisions,
+            ratio=self.ratio,
+            show=Show(places=4),
+        )
+        found = indexing.simple_indexing(int(divisions.value), self.head.ratio, self.plates())
+        return self.counted(cut_id, found, turns), found.plate if found.holes else ""
+
+    def move_on(self, station_id: str, start: Number, angle: Number) -> tuple[dict[str, Number], str]:
+        """From one angle to another, always the same way round."""
+        swing = self.work.of(station_id).angle(
+            "swing", round_work.angle_to_go, "angle that the work is turned on", start=start, target=angle
+        )
+        if swing.value < EXACT or FULL - swing.value < EXACT:
+            return {}, ""
+        turns = self.work.of(station_id).rate(
+            "index",
+            dividing.crank_turns_for_angle,
+            "turns of the crank on to this angle",
+            "turns",
+            angle=swing,
+            ratio=self.ratio,
+            show=Show(places=4),
+        )
+        found = indexing.angular_indexing(swing.value, self.head.ratio, self.plates())
+        return self.counted(station_id, found, turns), found.plate if found.holes else ""
+
+    def counted(self, move_id: str, found: indexing.Move, turns: Number) -> dict[str, Number]:
+        """Whole turns, holes and the circle as numbers."""
+        told = {"turns": (found.turns, "whole turns of the crank")}
+        if found.holes:
+            told["holes"] = (found.holes, f"holes on beyond them, {found.plate}")
+            told["circle"] = (found.circle, f"holes in the circle, {found.plate}")
+        source = table("dividing_plates").source
+        return {
+            name: self.work.ledger.given(
+                f"{move_id}.index-{name}",
+                float(value),
+                "1",
+                label,
+                source,
+                formula="the circle of the plates that gives these turns exactly",
+                inputs=(turns.id,),
+                show=WHOLE,
+            )
+            for name, (value, label) in told.items()
+        }
+
+    def dial(self, station_id: str, angle: Number) -> dict[str, Number]:
+        """A rotary table's reading from its zero: whole turns of the handle, then degrees on its dial."""
+        assert isinstance(self.head, RotaryTable) and self.first is not None
+        mark = self.mark()
+        from_zero = self.work.of(station_id).angle(
+            "table", round_work.angle_to_go, "angle of the table from its zero", start=self.first, target=angle
+        )
+        turns = self.work.of(station_id).count(
+            "table-turns",
+            dividing.table_whole_turns,
+            "whole turns of the handle from zero",
+            angle=from_zero,
+            ratio=self.ratio,
+        )
+        minutes = abs(mark.value / MINUTE - round(mark.value / MINUTE)) < EXACT
+        dial = self.work.of(station_id).angle(
+            "dial",
+            dividing.table_dial,
+            "dial of the handle after them",
+            angle=from_zero,
+            ratio=self.ratio,
+            show=Show(step=mark.value, minutes=minutes, places=None if minutes else 3),
+        )
+        return {"turns": turns, "dial": dial}
+
+    def mark(self) -> Number:
+        """One mark of a rotary table's dial."""
+        assert isinstance(self.head, RotaryTable)
+        value = self.head.division.value({})
+        shown = Show(minutes=True) if value < 1 else Show()
+        return self.work.ledger.given(
+            f"shop-{slug(self.name)}.division", value, "deg", "one mark of its dial", "the shop file", show=shown
+        )
+
+
+def length_in(work: Work, value: float) -> float:
+    """A shop length in the job's unit."""
+    return quantity.convert(value, {"inch": "in", "mm": "mm"}[work.shop.units], work.unit)
+
+
+def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...]) -> list[Line]:
+    """How the work is turned on from station to station."""
+    moved = [station for station in stations if station.move]
+    if not moved:
+        return []
+    if isinstance(turner.head, RotaryTable):
+        return [
+            line("Turn the table to each reading in turn, always from the same side, and lock it before the cut."),
+        ]
+    said = [line("Turn on before each cut after the first, always the same way; lock the spindle before the cut.")]
+    last = moved[-1]
+    if "holes" in last.move:
+        arms = turner.work.of(cut_id).count(
+            "sector", round_work.sector_holes, "holes between the sector arms", holes=last.move["holes"]
+        )
+        said.append(
+            line(
+                "Sector arms on the circle of {circle}, {plate}: {arms} holes between them with the one that the pin is "
+                "in, for {holes} spaces.",
+                circle=last.move["circle"],
+                plate=last.plate or Authored("", "table"),
+                arms=arms,
+                holes=last.move["holes"],
+            )
+        )
+    if len(stations) > 1:
+        said.append(line("One move more after the last cut brings the pin back to where it began: the count is right."))
+    return said
