@@ -1,13 +1,14 @@
 """Where a number or a formula comes from. Nothing is published without one of these."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 KINDS = ("published", "geometry", "arithmetic", "common practice", "from memory", "definition", "shop")
 
 
 @dataclass(frozen=True)
 class Source:
-    """One origin: its kind, and for a published one the title, edition and place.
+    """One origin: its kind, and for a published one the title, edition and place; for a value of one of our tables
+    also the name of that table.
 
     >>> str(Source("published", "ASME B1.1", "2003", "table 2"))
     'ASME B1.1, 2003, table 2'
@@ -22,6 +23,7 @@ class Source:
     title: str = ""
     edition: str = ""
     place: str = ""
+    table: str = field(default="", compare=False)
 
     def __post_init__(self) -> None:
         if self.kind not in KINDS:

@@ -30,7 +30,8 @@ PLACES = {
 class Number:
     """One published number: what it is, how it is shown, and where it comes from.
 
-    `value` is in `unit` and unrounded; `shown` is what is read at the machine, without the unit.
+    `value` is in `unit` and unrounded; `shown` is what is read at the machine, without the unit. `key` is that of the
+    registered formula that gave it, `table` the name of the table it was read from; each empty where there is none.
     """
 
     id: str
@@ -42,6 +43,8 @@ class Number:
     inputs: tuple[str, ...]
     source: str
     tolerance: tuple[float, float] | None = None
+    key: str = ""
+    table: str = ""
 
     @property
     def published(self) -> float:
@@ -115,12 +118,16 @@ class Ledger:
         formula: str = "as given",
         inputs: tuple[str, ...] = (),
         show: Show = AS_UNIT,
+        key: str = "",
     ) -> Number:
         """A number that no formula of the trade gives: a size of the drawing, of the shop, of a table, a rule of
         practice.
         """
         shown = show.text(value, unit)
-        return self.enter(Number(number_id, value, unit, shown, label, formula, inputs, str(source), show.tolerance))
+        table = source.table if isinstance(source, Source) else ""
+        return self.enter(
+            Number(number_id, value, unit, shown, label, formula, inputs, str(source), show.tolerance, key, table)
+        )
 
     def work(
         self,
@@ -138,7 +145,9 @@ class Ledger:
         values = {name: [n.value for n in v] if isinstance(v, tuple) else v.value for name, v in numbers.items()}
         ids = tuple(n.id for v in numbers.values() for n in (v if isinstance(v, tuple) else (v,)))
         value = float(function(**values))
-        return self.given(number_id, value, unit, label, entry.source, formula=entry.text, inputs=ids, show=show)
+        return self.given(
+            number_id, value, unit, label, entry.source, formula=entry.text, inputs=ids, show=show, key=entry.key
+        )
 
     def _input(
         self, number_id: str, entry: Formula, name: str, value: "Number | float | Sequence[Number]"

@@ -53,11 +53,11 @@ def plan_requirement(work: Work, name: str, requirement: Requirement) -> Require
 def requirement_value(work: Work, number_id: str, name: str, written: Expression, unit: str) -> Number:
     """What it comes to with every size at the middle of its limits; a formula of the trade lends its source."""
     functions = every_formula()
-    called = [functions[call] for call in written.calls if call in functions]
-    source = str(formula_of(called[0]).source) if called else "the job's definition"
+    called = [formula_of(functions[call]) for call in written.calls if call in functions]
+    source, key = (called[0].source, called[0].key) if called else ("the job's definition", "")
     inputs = tuple(work.sizes[size].id for size in written.names)
     return work.ledger.given(
-        number_id, written.value(work.env, functions), unit, name, source, formula=written.text, inputs=inputs
+        number_id, written.value(work.env, functions), unit, name, source, formula=written.text, inputs=inputs, key=key
     )
 
 

@@ -3,6 +3,7 @@
 from jobcards.definition.size import Size
 from jobcards.planning.number import Number, Show
 from jobcards.planning.work import Work, slug
+from jobcards.source import Source
 from jobcards.trade import stackups
 
 UNIT_OF_KIND = {"angle": "deg", "number": "1"}
@@ -40,13 +41,15 @@ def enter_size(work: Work, size: Size) -> Number:
         inputs=tuple(work.sizes[n].id for n in size.expression.names if n in work.sizes),
         show=Show(places=places(size.nominal, unit)),
     )
-    low, high = enter_limits(work, size, unit, str(size.source), (nominal.id,))
+    low, high = enter_limits(work, size, unit, size.source, (nominal.id,))
     return work.ledger.work(
         number_id, stackups.mean, f"{size.name}, middle of the limits", unit, low=low, high=high, show=show
     )
 
 
-def enter_limits(work: Work, size: Size, unit: str, source: str, inputs: tuple[str, ...]) -> tuple[Number, Number]:
+def enter_limits(
+    work: Work, size: Size, unit: str, source: Source | str, inputs: tuple[str, ...]
+) -> tuple[Number, Number]:
     """The lower and upper limit of a size."""
     formula = (
         f"nominal and tolerance {size.tolerance_text}".strip()

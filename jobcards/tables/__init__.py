@@ -9,7 +9,7 @@ A row may carry a `source` of its own. Every value is read as the text that stan
 float of it where it is wanted, so that nothing turns into a date or a clock time on the way.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -32,7 +32,7 @@ class Table:
 
     def source_of(self, row: Row) -> Source:
         """The row's own source, or else the table's."""
-        return read_source(row["source"]) if "source" in row else self.source
+        return replace(read_source(row["source"]), table=self.name) if "source" in row else self.source
 
 
 @cache
@@ -43,7 +43,8 @@ def table(name: str) -> Table:
     'Materials of the small shop'
     """
     written = yaml.load((Path(__file__).parent / f"{name}.yml").read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
-    return Table(name, written["title"], read_source(written["source"]), tuple(written["rows"]))
+    source = replace(read_source(written["source"]), table=name)
+    return Table(name, written["title"], source, tuple(written["rows"]))
 
 
 def read_source(written: dict[str, str]) -> Source:

@@ -5,7 +5,10 @@ import pytest
 from jobcards.planning.number import Ledger, Show
 from jobcards.planning.words import Words, as_text, line
 from jobcards.source import COMMON
+from jobcards.tables import table
 from jobcards.trade import locating
+from jobcards.trade.formula import FORMULAS
+from tests.planning.cards import clamp
 
 
 def test_the_same_id_twice_must_be_the_same_number() -> None:
@@ -26,6 +29,21 @@ def test_a_worked_number_carries_formula_inputs_and_source() -> None:
     assert (preset.shown, preset.published) == ("−0.1000", -0.1)
     assert preset.inputs == ("x.edge", "tip", "x.side")
     assert "tip" in preset.formula
+    assert (preset.key, preset.table, tip.key) == ("locating.preset_at_touch", "", "")
+
+
+def test_a_number_from_a_table_says_which() -> None:
+    chart = table("cutting_speeds")
+    found = Ledger("in").given("speed", 80.0, "ft/min", "cutting speed", chart.source_of(chart.rows[0]))
+    assert (found.table, found.key) == ("cutting_speeds", "")
+    assert found.source == str(chart.source)
+
+
+def test_every_formula_and_table_of_a_card_is_known() -> None:
+    worked, looked_up = ({getattr(n, what) for n in clamp().ledger} - {""} for what in ("key", "table"))
+    assert {"locating.preset_at_touch", "partial_bores.relieved_swing"} <= worked <= set(FORMULAS)
+    assert {"cutting_speeds", "allowances", "fits_ansi_clearance"} <= looked_up
+    assert all(table(name).rows for name in looked_up)
 
 
 def test_our_own_words_hold_no_digit() -> None:
