@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from jobcards.drawing.detail import SERRATED
 from jobcards.drawing.dimension import TAIL, Dimension, arrow, linear
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import Mesh
@@ -47,7 +48,7 @@ def front_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
             level = height.value if feature.enters == "top" else 0.0
             ends = view.at(end, level), view.at(end + way * start.value, level)
             view.dimensions.append(linear(start, *ends, "above" if feature.enters == "top" else "below"))
-        if feature.shape == "serrations" and feature.enters in {"top", "bottom"}:
+        if feature.shape in SERRATED and feature.enters in {"top", "bottom"}:
             level = height.value if feature.enters == "top" else 0.0
             first = feature.sizes["first"]
             bottom = level - np.copysign(feature.sizes["depth"].value, 1.0 if feature.enters == "top" else -1.0)

@@ -24,6 +24,7 @@ from jobcards.planning.card import FeaturePlan, ShapePlan
 
 PITCH = 10.0 * EM  # one pitch on paper
 MARK = "A"
+SERRATED = ("serrations", "upright serrations")
 
 
 def mark_place(sheet: Sheet, view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Box:
@@ -52,7 +53,9 @@ def window_of(shape: ShapePlan, row: FeaturePlan) -> Box:
 
 def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     """The detail on a small sheet of its own, its lower left corner at zero."""
-    first, pitch, depth, flat, tilt = (row.sizes[name] for name in ("first", "pitch", "depth", "flat", "tilt"))
+    first, pitch, depth, flat = (row.sizes[name] for name in ("first", "pitch", "depth", "flat"))
+    leaning = "tilt" in row.sizes
+    told = row.sizes["tilt" if leaning else "angle"]
     height = shape.sizes["height"].value
     scale = PITCH / pitch.value
     window = window_of(shape, row)
@@ -68,8 +71,7 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     sheet.draw_all([(line - shift) * scale / view.scale for line in cropped(view.lines.visible, paper)], VISIBLE)
     bottom = surface + inward * depth.value
     x0, x1 = first.value, first.value + pitch.value
-    left_flank = depth.value * np.tan(np.radians(tilt.value))
-    right_flank = depth.value / np.tan(np.radians(tilt.value))
+    left_flank, right_flank, beyond = flanks(row)
     far, near = ("above", "below") if row.enters == "top" else ("below", "above")
     low, high = sorted((at(0.0, surface)[1], at(0.0, bottom)[1]))
     body = Box(0.0, low, (window.right - window.left) * scale, high)
@@ -80,11 +82,11 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
         linear(depth, at(x1 + right_flank, surface), at(x1, bottom), "right"),
     ]
     lay(sheet, dimensions, body, scale)
-    corner = at(x0, bottom)
+    corner = at(x0, bottom + inward * beyond)
     out = -inward
     radius = 0.8 * depth.value * scale
-    upright = 90.0 * out
-    turn = tilt.value * out
+    turn = told.value * out
+    upright = 90.0 * out - (0.0 if leaning else turn / 2)  # where the angle begins
     sheet.draw([corner, (corner[0], corner[1] + out * (depth.value * scale + 0.6 * EM))], CENTRE)
     sheet.draw(arc(corner, radius, upright, upright + turn), THIN)
     for place, way in ((upright, 1.0), (upright + turn, -1.0)):
@@ -92,10 +94,11 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
         along = np.radians(place + 90.0 * way * out)
         arrow(sheet, tip, (np.cos(along), np.sin(along)), size=0.6 * EM)
     middle = arc(corner, radius, upright + turn / 2, upright + turn)[0]
-    rows: Rows = ((*amount(tilt), Piece(" ", small=True), *tolerance(tilt)), words("from the upright", small=True))
+    said = "from the upright" if leaning else "between the flanks"
+    rows: Rows = ((*amount(told), Piece(" ", small=True), *tolerance(told)), words(said, small=True))
     zone = Box(body.left - 12 * EM, body.low - 5 * EM, body.right + 2 * EM, body.high + 12 * EM)
     point_out(sheet, rows, (float(middle[0]), float(middle[1])), 0.0, zone, head=False)
-    sheet.measured.append(Measured(tilt, abs(turn)))
+    sheet.measured.append(Measured(told, abs(turn)))
     count = row.sizes["count"]
     title = (
         *words(f"{MARK}, enlarged: ", small=True),
@@ -105,3 +108,13 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     box = sheet.bounds()
     sheet.write((title,), body.left, box.low - 0.5 * EM, across="left", up="top")
     return sheet
+
+
+def flanks(row: FeaturePlan) -> tuple[float, float, float]:
+    """How far each flank runs along the face from the middle of the bottom, and how far below it they would meet."""
+    depth = row.sizes["depth"].value
+    if "tilt" in row.sizes:
+        slope = np.tan(np.radians(row.sizes["tilt"].value))
+        return float(depth * slope), float(depth / slope), 0.0
+    slope, root = np.tan(np.radians(row.sizes["angle"].value / 2)), row.sizes["root"].value / 2
+    return float(depth * slope + root), float(depth * slope + root), float(root / slope)

@@ -56,11 +56,19 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
         out = [Measured(line("{name}, diameter", name=name), sizes["diameter"], "inside")]
         if not feature.through:
             out.append(Measured(line("{name}, depth", name=name), sizes["depth"], "depth"))
-        return out
+        return out + places_measured(feature)
+    if feature.shape == "countersink":
+        return [
+            Measured(line("{name}, across at the face", name=name), sizes["diameter"], "outside"),
+            Measured(line("{name}, whole angle", name=name), sizes["angle"], "angle"),
+        ]
+    if feature.shape == "tapped hole":
+        deep = [] if feature.through else [Measured(line("{name}, full thread", name=name), sizes["depth"], "depth")]
+        return deep + places_measured(feature)
     if feature.shape in MILLED:
         listed = MILLED[feature.shape]
         return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
-    if feature.shape == "serrations":
+    if feature.shape in ("serrations", "upright serrations"):
         return [
             Measured(line("{name}, pitch", name=name), sizes["pitch"], "position"),
             Measured(line("{name}, flat on top", name=name), sizes["flat"], "position"),
@@ -76,6 +84,17 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
     if feature.shape == "turned chamfer":
         return [Measured(line("{name}", name=name), sizes["size"], "position")]
     return []
+
+
+def places_measured(feature: FeaturePlan) -> list[Measured]:
+    """What tells where holes alike stand: the pitch of a row, the circle through their middles."""
+    named = {"pitch": "{name}, from one to the next", "row pitch": "{name}, from row to row"}
+    named["circle"] = "{name}, circle through the middles"
+    return [
+        Measured(line(words, name=from_job(feature.name)), feature.sizes[key], "position")
+        for key, words in named.items()
+        if key in feature.sizes
+    ]
 
 
 def inspection_row(work: Work, part: PartPlan, measured: Measured) -> InspectionRow:

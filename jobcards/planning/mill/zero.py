@@ -258,8 +258,8 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
             show=Show(step=step),
         )
     said = line(
-        "Scribe a line {distance} from the {face}. Bring the cutter's corner to it by eye and set {axis} to "
-        "{preset}. The place of the first groove does not matter much; the even pitch does.",
+        "Scribe a line {distance} from the {face}. Bring the cutter's corner or point to it by eye and set {axis} to "
+        "{preset}. By eye a line is held to a few thousandths: enough for the first of a row, not for a fit.",
         distance=distance,
         face=asked.measured_from,
         axis=axis.upper(),
@@ -271,7 +271,7 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
 
 
 def surface_touch(
-    work: Work, zero_id: str, kind: str, face: str, step: float, left: Number | None = None
+    work: Work, zero_id: str, kind: str, face: str, step: float, left: Number | None = None, shaper: bool = False
 ) -> Touch | None:
     """The cutter's end on the upper face with paper between; the knee then reads nothing at the face itself.
 
@@ -298,8 +298,12 @@ def surface_touch(
         "anew for each cutter.",
         "corner": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on "
         "the corner that stands highest, at the {face}; set the height to {preset}. The corner is then zero.",
+        "shaper": "With the ram stopped over the work, feed the tool down until it just drags {finder} {tip} thick on "
+        "the {face}; set the dial of the tool slide to {preset}. The face is then zero and depths count down from it.",
     }
-    said: Line = line(words[kind], finder=from_shop(paper[0]), tip=paper[1], face=face, preset=height)
+    said: Line = line(
+        words["shaper" if shaper else kind], finder=from_shop(paper[0]), tip=paper[1], face=face, preset=height
+    )
     if left is not None:
         said += line(" Zero is the {face} as it will be ground: {left} still stands on it.", face=face, left=left)
     return Touch("z", kind, face, 1, height, from_shop(paper[0]), paper[1], said)

@@ -46,7 +46,7 @@ def shaper_set_up(route: Route, set_up: SetUp, set_up_id: str, shaper: kit.Shape
     cuts = tuple(
         c for o in set_up.operations if (c := shaper_cut(route, set_up, set_up_id, o, lying, zeros, shaper)) is not None
     )
-    touch = surface_touch(work, set_up_id, "surface", hold.up, step, route.standing.get(hold.up))
+    touch = surface_touch(work, set_up_id, "surface", hold.up, step, route.standing.get(hold.up), shaper=True)
     route.zeros, route.parallels = zeros, held.sizes.get("parallel height")
     notes = [line("Set the jaws across the stroke, so that the fixed jaw takes the thrust of the ram.")]
     touches = zeros.touches + ((touch,) if touch else ())
