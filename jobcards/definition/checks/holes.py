@@ -1,7 +1,8 @@
 """Holes stand at places of one kind on the face they enter, and say their size in one way."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
+from jobcards.definition.features.base import Feature
 from jobcards.definition.features.holes import Countersink, Hole, Tapped
 from jobcards.definition.features.places import MOST_HOLES, Circle, Grid, Placed, Row
 from jobcards.definition.model import Model
@@ -12,6 +13,28 @@ from jobcards.trade.threads import read_thread
 
 ACROSS = {"front": "xy", "back": "xy", "top": "xz", "bottom": "xz", "left end": "yz", "right end": "yz"}
 PATTERNS = ("at", "row", "grid", "circle")
+MOST_IN_PART = 500
+
+
+def check_count(features: Mapping[str, Feature]) -> Iterator[Problem]:
+    """No more holes in a part than a card can show."""
+    total = 0
+    for feature in features.values():
+        if isinstance(feature, Placed):
+            total += count_of(feature)
+            if total > MOST_IN_PART:
+                wrong = f"the part has more than {MOST_IN_PART} holes"
+                yield Problem(feature.mark, wrong, "make two jobs of it")
+                return
+
+
+def count_of(feature: Placed) -> int:
+    """At how many places a feature stands."""
+    if feature.grid is not None:
+        return feature.grid.count * feature.grid.then_count
+    if feature.row is not None:
+        return feature.row.count
+    return feature.circle.count if feature.circle is not None else len(feature.at)
 
 
 def check_placed(feature: Placed) -> Iterator[Problem]:

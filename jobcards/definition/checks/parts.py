@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from jobcards.definition.checks.holes import check_placed
+from jobcards.definition.checks.holes import check_count, check_placed
 from jobcards.definition.checks.known import Known
 from jobcards.definition.checks.milled import check_milled
 from jobcards.definition.checks.round_work import check_round_work
@@ -29,6 +29,7 @@ def check_part(part: Part, known: Known) -> Iterator[Problem]:
     yield from bar_problems
     if not bar_problems:
         yield from check_blank(part, known)
+    yield from check_count(part.features)
     for feature in part.features.values():
         yield from check_feature(feature, part)
 

@@ -4,7 +4,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut
 from jobcards.planning.holes import checks, feeds, words
 from jobcards.planning.holes.boring import bore_passes, bore_words
-from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, TITLES, HoleCut
+from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, TITLES, HoleCut, hole_under
 from jobcards.planning.holes.depths import cut_depth
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.words import Line, line
@@ -37,7 +37,7 @@ def plan_hole(asked: HoleCut) -> Cut | None:
         *(bore_words(bored, feature) if bored else []),
         *said,
         *words.peck_words(found),
-        *words.depth_words(asked, depth),
+        *words.depth_words(asked, depth, hole_under(asked.route, feature)),
     ]
     if kind in ("tap", "hand tap"):
         steps += words.tap_words(asked, feeds.plan_turns(asked, depth.tip))
@@ -80,7 +80,7 @@ def hole_rates(asked: HoleCut, diameter: Number, depth: Number) -> tuple[dict[st
     if asked.by_hand:
         hand = work.rule("hand time")
         return {"time": rates.time_of(work, asked.id, hand.value, (hand,), "hand time")}, []
-    speeds = asked.speed(diameter)
+    speeds = asked.speed(asked.feature.sizes["diameter"] if asked.kind == "countersink" else diameter)
     feed = feeds.plan_feed(asked, diameter, speeds["speed"])
     label, source = "positions", "the job's definition"
     rounds = work.ledger.given(

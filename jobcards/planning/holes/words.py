@@ -2,16 +2,17 @@
 
 from collections.abc import Mapping
 
+from jobcards.planning.card import FeaturePlan
 from jobcards.planning.holes.cut import HoleCut
 from jobcards.planning.holes.depths import Depth
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
-from jobcards.trade import tapping
+from jobcards.trade import drilling, tapping
 from jobcards.trade.materials import material
 
 
-def depth_words(asked: HoleCut, depth: Depth) -> list[Line]:
+def depth_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] | None) -> list[Line]:
     """How far to go."""
     if depth.through:
         if asked.by_hand:
@@ -30,17 +31,33 @@ def depth_words(asked: HoleCut, depth: Depth) -> list[Line]:
             )
         ]
     if asked.kind == "countersink":
-        return [
-            line(
-                "Touch the tip on the face beside the hole, or the rim with the cone: {depth} below the face by the "
-                "tip; measure {diameter} across.",
-                depth=depth.tip,
-                diameter=asked.feature.sizes["diameter"],
-            )
-        ]
+        return sink_words(asked, depth, under)
     if asked.kind == "hand countersink":
         return [line("Until it measures {diameter} across at the face.", diameter=asked.feature.sizes["diameter"])]
     return [line("Stop {depth} below the face.", depth=depth.tip)]
+
+
+def sink_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] | None) -> list[Line]:
+    """How deep a countersink goes: by its tip on the face, or from the touch of its cone on the rim of the hole."""
+    sizes = asked.feature.sizes
+    said = [
+        line(
+            "By the tip, touched on the face beside the hole: {depth} below the face. Measure {diameter} across.",
+            depth=depth.tip,
+            diameter=sizes["diameter"],
+        )
+    ]
+    if under is None:
+        return said
+    feed = asked.work.of(asked.id).length(
+        "from-the-rim",
+        drilling.countersink_depth,
+        "feed from the touch of the cone on the rim",
+        head=sizes["diameter"],
+        hole=under[1],
+        angle=sizes["angle"],
+    )
+    return [*said, line("From the touch of the cone on the rim of the hole it is {feed}.", feed=feed)]
 
 
 def peck_words(pecks: Mapping[str, Number]) -> list[Line]:

@@ -18,6 +18,7 @@ from jobcards.planning.shapes import (
     undercut,
 )
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
+from jobcards.planning.shapes.walls import check_walls
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
 
@@ -57,7 +58,9 @@ def plan_shape(work: Work, part_id: str, part: Part) -> ShapePlan:
             built.append(PLANNERS[type(feature)](work, f"{part_id}-{slug(name)}", name, feature, sizes))
         except CannotBeDone as error:
             work.problem(feature.mark, str(error), f"look at the sizes of “{name}”")
-    return ShapePlan(kind, sizes, tuple(built))
+    shape = ShapePlan(kind, sizes, tuple(built))
+    check_walls(work, part_id, shape)
+    return shape
 
 
 __all__ = ["AXES", "BLOCK", "plan_shape"]
