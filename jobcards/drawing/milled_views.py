@@ -207,17 +207,17 @@ def vee_rows(feature: FeaturePlan) -> Rows:
 def chamfer_rows(feature: FeaturePlan) -> Rows:
     """The size on the face and the angle; on which edges."""
     at = feature.sizes
-    return ((*amount(at["size"]), *words(" × ", small=True), *amount(at["angle"])), on_edges(feature))
+    return ((*amount(at["size"]), *words(" × ", small=True), *amount(at["angle"])), *on_edges(feature))
 
 
 def round_rows(feature: FeaturePlan) -> Rows:
     """The radius; on which edges."""
-    return (amount(feature.sizes["radius"], "R "), on_edges(feature))
+    return (amount(feature.sizes["radius"], "R "), *on_edges(feature))
 
 
-def on_edges(feature: FeaturePlan) -> Row:
-    """Which edges of which face."""
-    return words(f"{feature.enters}, at the {' and '.join(feature.edges)}", small=True)
+def on_edges(feature: FeaturePlan) -> Rows:
+    """Which edges: the face and the face that meets it there."""
+    return tuple(words(f"{feature.enters}/{edge}", small=True) for edge in feature.edges)
 
 
 ROWS: dict[str, Callable[[FeaturePlan], Rows]] = {

@@ -19,6 +19,7 @@ WIDTH = 180.0  # mm: a page less its margins
 MARGIN = 1.5
 HIGHEST = 60.0  # mm: no front view is drawn higher than this
 GUTTER = 2.2 * EM  # between views
+TRIES = 4  # at making it narrower, where lettering takes more room than thought
 UNITS = {"in": "inches", "mm": "millimetres"}
 
 
@@ -46,6 +47,13 @@ def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
         around = box.right - box.left - across * scale
         scale = min(largest, (width - around) / across)
     sheet, front = arranged(mesh, shape, scale)
+    for _ in range(TRIES):
+        over = sheet.bounds().right - sheet.bounds().left - width
+        if over <= 0:
+            break
+        # The lettering does not shrink with the views, and may have found other places.
+        scale -= (over + EM) / across
+        sheet, front = arranged(mesh, shape, scale)
     for row in (f for f in shape.features if f.shape in SERRATED):
         detail = serrations_detail(front, shape, row)
         box = detail.bounds()

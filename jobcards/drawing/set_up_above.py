@@ -21,6 +21,7 @@ from jobcards.drawing.set_up_marks import (
     reading,
     zero_mark,
 )
+from jobcards.drawing.set_up_strokes import is_strokes, stroke_ways
 from jobcards.drawing.set_up_work import (
     ABOVE,
     WIDTH,
@@ -59,6 +60,7 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     for touch in set_up.zero:
         if touch.axis in "xy" and touch.kind in {"edge", "middle", "between", "line"}:
             finder(sheet, finder_place(it, touch, scale), max(touch.tip.value / 2 * scale if touch.tip else 0.0, 0.5))
+    stroke_ways(sheet, set_up, zero, scale)
     for _, position in places:
         place_mark(sheet, spot_of(it, position, zero, scale))
     name_work(sheet, it, scale, set_up)
@@ -136,7 +138,7 @@ def name_jaw(sheet: Sheet, name: str, jaw: Box) -> None:
 def places_of(set_up: SetUpPlan) -> list[tuple[str, Position]]:
     """The places the spindle goes to, each once, with a letter."""
     unlike: dict[tuple[str, str], Position] = {}
-    for cut in set_up.cuts:
+    for cut in (cut for cut in set_up.cuts if not is_strokes(cut)):
         for position in cut.positions:
             if position.x is not None or position.y is not None:
                 key = (position.x.shown if position.x else "", position.y.shown if position.y else "")
