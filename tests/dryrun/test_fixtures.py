@@ -94,9 +94,9 @@ def drilled(y: float, depth: float, **hold: float) -> PartRun:
         (1.751, 1.1, {}, ["parallel"]),  # the one at the moving jaw
         (1.0, 1.1, {"parallel_thickness": 0.9}, ["parallel"]),
         (1.0, 2.1, {}, ["bed"]),
-        (1.0, 1.9, {}, []),  # point of 118°: 0.075 beyond the full diameter, and the bed is 1.0 below
-        (1.0, 1.93, {}, ["bed"]),
-        (1.0, 1.1, {"parallel_height": 0.1}, ["bed"]),
+        (1.0, 1.99, {}, []),  # counted to its tip, and the bed is 1.0 below
+        (1.0, 2.01, {}, ["bed"]),
+        (1.0, 1.11, {"parallel_height": 0.1}, ["bed"]),
     ],
 )
 def test_a_drill_that_comes_through(y: float, depth: float, hold: dict[str, float], hits: list[str]) -> None:
