@@ -3,6 +3,7 @@
 python3 scripts/serve.py                 build, show, and build again whenever a file changes
 python3 scripts/serve.py --build         build into site/ and stop
 python3 scripts/serve.py --job SLUG      that one card, while you write it
+python3 scripts/serve.py --shop NAME     worked out for that shop of jobcards/shops
 """
 
 from __future__ import annotations

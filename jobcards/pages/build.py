@@ -19,10 +19,12 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 CONFIG = ROOT / "mkdocs.yml"
 JOBS = ROOT / "jobcards" / "jobs"
+SHOPS = ROOT / "jobcards" / "shops"
 HOST = "127.0.0.1"
 PYTHON_FAULT = "Traceback (most recent call last)"
 # The engine dates its site map; with one fixed moment the same input gives the same bytes.
 FIXED_MOMENT = "1767225600"
+FORGIVING = {"JOBCARDS_FORGIVING": "yes"}
 
 
 class BuildFailed(Exception):
@@ -32,15 +34,20 @@ class BuildFailed(Exception):
 def main(arguments: list[str] | None = None) -> int:
     """What scripts/serve.py does once its packages are there. Returns the exit code."""
     wanted = read_arguments(arguments)
+    if wanted.shop and not (SHOPS / f"{wanted.shop}.yml").is_file():
+        there = ", ".join(sorted(path.stem for path in SHOPS.glob("*.yml")))
+        print(f"There is no shop {wanted.shop}. There are: {there}.", file=sys.stderr)
+        return 1
     if wanted.job and not (JOBS / f"{wanted.job}.yml").is_file():
         print(f"There is no job {wanted.job}. There are: {', '.join(slugs())}.", file=sys.stderr)
         return 1
     try:
         if wanted.build:
+            os.environ["JOBCARDS_SHOP"] = wanted.shop or ""
             build_site(ROOT / "site", wanted.job)
             print("The site is in site/. Open site/index.html.")
         else:
-            must_be_sound(wanted.job)
+            os.environ["JOBCARDS_SHOP"] = wanted.shop or ""
             serve(wanted.port, wanted.job)
     except BuildFailed as failure:
         print(f"{failure}\nNo site was built.", file=sys.stderr)
@@ -51,10 +58,11 @@ def main(arguments: list[str] | None = None) -> int:
 
 
 def read_arguments(arguments: list[str] | None) -> argparse.Namespace:
-    """--build, --job SLUG and --port."""
+    """--build, --job SLUG, --shop NAME and --port."""
     parser = argparse.ArgumentParser(prog="scripts/serve.py", description="Build the site and show it.")
     parser.add_argument("--build", action="store_true", help="build into site/ and stop")
     parser.add_argument("--job", metavar="SLUG", help="only this card, while you write it")
+    parser.add_argument("--shop", metavar="NAME", help="for this shop instead of the jobs' own")
     parser.add_argument("--port", type=int, default=8000, help="another port than 8000")
     return parser.parse_args(arguments)
 
@@ -102,7 +110,10 @@ def run_engine(engine: str, folder: Path, only: str | None = None, config: Path 
 
 
 def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
-    """Build, show at 127.0.0.1 and build again whenever a file changes, until stopped. Raises BuildFailed."""
+    """Build, show at 127.0.0.1 and build again whenever a file changes, until stopped. Raises BuildFailed.
+
+    A definition that is wrong does not stop it: its page, and the terminal, tell what there is to mend.
+    """
     if port_taken(port):
         raise BuildFailed(f"Port {port} is in use. Stop what runs there, or choose another: --port {port + 1}")
     signal.signal(signal.SIGTERM, signal.default_int_handler)  # however it is stopped, the engine stops with it
@@ -111,7 +122,7 @@ def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
     command += ["--config-file", str(config)]
     shown = f"{address}/jobs/{only}/" if only else address
     print(f"Building; then look at {shown} in a browser. Stop with Ctrl-C.", flush=True)
-    subprocess.run(command, env=environment(only), cwd=config.parent, check=False)
+    subprocess.run(command, env=environment(only) | FORGIVING, cwd=config.parent, check=False)
 
 
 def port_taken(port: int) -> bool:
@@ -125,6 +136,7 @@ def environment(only: str | None) -> Mapping[str, str]:
     extra = {
         "SOURCE_DATE_EPOCH": os.environ.get("SOURCE_DATE_EPOCH", FIXED_MOMENT),
         "JOBCARDS_ONLY": only or "",
+        "JOBCARDS_SEARCH": "false" if only else "true",
         "PYTHONDONTWRITEBYTECODE": "1",
         "NO_MKDOCS_2_WARNING": "1",
         "DISABLE_MKDOCS_2_WARNING": "true",

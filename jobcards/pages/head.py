@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from jobcards.pages import qr
 from jobcards.pages.html import Html, element, heading, join, link, table
 from jobcards.pages.pictures import Pictures, figure
-from jobcards.pages.writing import Writer, furniture, tick
+from jobcards.pages.writing import Writer, furniture, owned, tick
 from jobcards.planning.card import Card, Caution
 from jobcards.planning.words import Authored
 
@@ -48,10 +48,18 @@ def title_block(writer: Writer, card: Card) -> list[Html]:
     return [
         heading(1, writer.authored(card.title)),
         element(
-            "div", stale, summary, block, sheets, scenario, ticks,
+            "div", stale, summary, block, sheets, sisters(card), scenario, ticks,
             class_="card-head", data_card=card.slug, data_fingerprint=card.fingerprint, data_marks=qr.marks(card),
         ),
     ]  # fmt: skip
+
+
+def sisters(card: Card) -> Html:
+    """The cards of the same job in other sizes."""
+    others = [
+        link(f"../{slug}/index.html", owned(title, "job")) for slug, title in card.job.family if slug != card.slug
+    ]
+    return element("p", "Other sizes: ", join(others, "; "), class_="sisters") if others else Html("")
 
 
 def parts(writer: Writer, card: Card) -> Html:

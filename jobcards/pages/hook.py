@@ -6,6 +6,7 @@ Works the same under mkdocs and properdocs. All that a page says is decided else
 import os
 import re
 import sys
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -17,15 +18,32 @@ FENCE = re.compile("```|~~~")
 
 
 def on_pre_build(config: Any) -> None:  # noqa: ANN401 - mkdocs' or properdocs' own
-    """Forget our modules, so that an edit made while serving takes effect."""
-    for name in [name for name in sys.modules if name.partition(".")[0] == "jobcards"]:
-        del sys.modules[name]
+    """Forget our modules when one of them or a table was edited, so that the edit takes effect while serving.
+
+    Otherwise they are kept, and with them the dry runs and drawings of what has not changed.
+    """
+    made_from = stamp(Path(config.config_file_path).parent / "jobcards")
+    if getattr(sys.modules.get("jobcards"), "made_from", "") != made_from:
+        forget()
     if ROOT not in sys.path:
         sys.path.insert(0, ROOT)
+    import_module("jobcards").made_from = made_from  # type: ignore[attr-defined]
+
+
+def stamp(package: Path) -> str:
+    """Changes with any module or table."""
+    files = sorted([*package.rglob("*.py"), *package.glob("tables/*.yml")])
+    return " ".join(f"{path.name} {path.stat().st_mtime_ns}" for path in files)
+
+
+def forget() -> None:
+    """Drop our modules."""
+    for name in [name for name in sys.modules if name.partition(".")[0] == "jobcards"]:
+        del sys.modules[name]
 
 
 def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
-    """Add the pages of every job, or of the one named by JOBCARDS_ONLY.
+    """Add the pages of every job, or of the one named by JOBCARDS_ONLY, worked out for the shop JOBCARDS_SHOP.
 
     Raises PluginError, which stops any build: with one line a problem when a definition is wrong, or when a page
     carries a fence, since the engine runs what stands in one and a definition comes from a stranger.
@@ -33,8 +51,11 @@ def on_files(files: Files, config: Any) -> Files:  # noqa: ANN401
     from jobcards.definition import ProblemsFound
     from jobcards.pages import site_files
 
+    only, shop, forgiving = (os.environ.get(f"JOBCARDS_{word}", "") for word in ("ONLY", "SHOP", "FORGIVING"))
     try:
-        for page in site_files(config.site_url or "", os.environ.get("JOBCARDS_ONLY", "")):
+        for page in site_files(config.site_url or "", only, shop, bool(forgiving)):
+            if page.told:
+                print(page.told, file=sys.stderr, flush=True)
             if isinstance(page.content, str) and page.path.endswith(".md") and FENCE.search(page.content):
                 raise PluginError(f"{page.path}: a page made from a definition may hold no ``` and no ~~~")
             files.append(File.generated(config, page.path, content=page.content))

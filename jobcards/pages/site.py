@@ -1,16 +1,19 @@
 """All files that are made for the site: the pages of every job, the index of cards, the formulas, the tables."""
 
+import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from jobcards.definition import job_paths, load_job
+from jobcards.definition import ProblemsFound, job_paths, load_job, shop_paths
+from jobcards.definition.schema import job_schema, shop_schema
 from jobcards.pages import formulas, tables
 from jobcards.pages.card import card_page
 from jobcards.pages.html import Html, element, heading, join, link, page, table
 from jobcards.pages.numbers import as_json
 from jobcards.pages.record import record_page
+from jobcards.pages.to_mend import to_mend_page
 from jobcards.pages.wall import wall_page
-from jobcards.pages.worked import Worked, work_out
+from jobcards.pages.worked import Worked, every_card
 from jobcards.pages.writing import Writer, furniture, owned
 
 
@@ -20,14 +23,36 @@ class SiteFile:
 
     path: str
     content: str | bytes
+    told: str = ""  # for the terminal: what is wrong with the definition
 
 
-def site_files(site_url: str = "", only: str = "") -> Iterator[SiteFile]:
-    """Every file that is made. `only` leaves out all jobs but the one. Raises ProblemsFound."""
-    worked = [work_out(path) for path in job_paths() if only in ("", path.stem)]
-    for each in worked:
+def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bool = False) -> Iterator[SiteFile]:
+    """Every file that is made. `only` leaves out all but the one job; `shop` names another shop than the jobs' own.
+
+    `forgiving` puts a page with what there is to mend in the place of a card that cannot be made; else such a
+    definition raises ProblemsFound.
+    """
+    kit = next((path for path in shop_paths() if path.stem == shop), None)
+    made: list[Worked] = []
+    for path in job_paths():
+        if only in ("", path.stem):
+            try:
+                made += every_card(path, kit)
+            except ProblemsFound as found:
+                if not forgiving:
+                    raise
+                yield SiteFile(f"jobs/{path.stem}/index.md", to_mend_page(path, found.problems), str(found))
+    for each in made:
         yield from job_files(each, site_url)
-    yield SiteFile("jobs/index.md", index_page(worked))
+    yield SiteFile("jobs/index.md", index_page(made))
+    if not only:
+        yield from reference_files()
+
+
+def reference_files() -> Iterator[SiteFile]:
+    """The formulas, the tables and the schemas."""
+    for name, schema in (("job", job_schema()), ("shop", shop_schema())):
+        yield SiteFile(f"schema/{name}.json", json.dumps(schema, ensure_ascii=False, indent=1) + "\n")
     for topic, entries in formulas.topics().items():
         yield SiteFile(f"formulas/{formulas.place(topic)}/index.md", formulas.topic_page(topic, entries))
     for name in tables.names():

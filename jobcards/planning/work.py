@@ -20,7 +20,8 @@ from jobcards.trade.speeds_table import TableValue
 PLAIN = re.compile(r"\d+(?:[- ]\d+/\d+|/\d+|\.\d+)?|\.\d+")
 Formula = Callable[..., float]
 UNIT = {"inch": "in", "mm": "mm"}
-NOT_THERE = {"source": "the job's definition; the shop has none", "formula": "as it is usually sold"}
+THERE = ("the shop file", "as there is")
+NOT_THERE = ("the job's definition; the shop has none", "as it is usually sold")
 
 
 def slug(name: str) -> str:
@@ -105,8 +106,8 @@ class Work:
         written: Expression,
         label: str,
         show: Show = AS_UNIT,
-        source: str = "the shop file",
-        formula: str = "as there is",
+        source: str = THERE[0],
+        formula: str = THERE[1],
     ) -> Number:
         """A length of the shop file, in the job's unit."""
         value = quantity.convert(written.value({}), UNIT[self.shop.units], self.unit)
@@ -120,9 +121,11 @@ class Work:
 
     def shop_lengths(self, prefix: str, thing: Model, names: Mapping[str, str]) -> dict[str, Number]:
         """Those of some lengths that a thing of the shop has, by their words: {"flute length": "flute_length"}."""
-        origin = NOT_THERE if getattr(thing, "assumed", False) else {}
+        source, formula = NOT_THERE if getattr(thing, "assumed", False) else THERE
         return {
-            words: self.shop_length(f"{prefix}.{slug(words)}", getattr(thing, attribute), words, **origin)
+            words: self.shop_length(
+                f"{prefix}.{slug(words)}", getattr(thing, attribute), words, source=source, formula=formula
+            )
             for words, attribute in names.items()
             if getattr(thing, attribute, None) is not None
         }

@@ -10,10 +10,10 @@ HAND_WRITTEN = ["index.md", *(f"{name}/index.md" for name in ("reading", "adding
 PAGES = """
 from collections import namedtuple
 
-SiteFile = namedtuple("SiteFile", "path content")
+SiteFile = namedtuple("SiteFile", "path content told", defaults=[""])
 
 
-def site_files(site_url, only):
+def site_files(site_url, only, shop="", forgiving=False):
     yield SiteFile("jobs/index.md", "# Job cards\\n")
     for slug in ("one", "two") if not only else (only,):
         yield SiteFile(f"jobs/{slug}/index.md", f"# Job {slug}\\n\\n[wall](wall/index.md) WORDS\\n")
