@@ -56,7 +56,8 @@ def test_one_job_alone(house: House, tmp_path: Path) -> None:
 
 def test_a_wrong_definition_stops_the_engine(house: House, tmp_path: Path, capfd: pytest.CaptureFixture[str]) -> None:
     text = house.pages.read_text(encoding="utf-8")
-    raising = "\nfrom jobcards.definition import ProblemsFound\n\ndef site_files(site_url, only, shop, forgiving):\n    raise ProblemsFound\n"
+    raising = "\nfrom jobcards.definition import ProblemsFound\n\n"
+    raising += "def site_files(site_url, only, shop, forgiving):\n    raise ProblemsFound\n"
     house.pages.write_text(text + raising, encoding="utf-8")
     with pytest.raises(build.BuildFailed):
         build.run_engine("mkdocs", tmp_path / "out", config=house.config)

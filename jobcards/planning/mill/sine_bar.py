@@ -108,7 +108,7 @@ def plan_sine_hold(
         set_up.hold.against_fixed_jaw,
         set_up.hold.against_stop,
         side,
-        set_up.hold.high_end,
+        high_end=set_up.hold.high_end,
         instructions=tuple(words),
     )
 
