@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from jobcards.definition.shop import Shaper, SurfaceGrinder
+from jobcards.dryrun.dividing import turning_error
 from jobcards.dryrun.reading import lathe_of, mill_of, shop_length
 from jobcards.dryrun.solids import Floats, Mesh, Solid, mesh_of
 from jobcards.planning.card import Card, PartPlan
@@ -133,7 +134,8 @@ def allowed_deviation(card: Card, part: PartPlan) -> float:
     one axis too, set by the touch and by the depth.) At the lathe a setting of the cross slide is off by half a
     division; that much on the radius, or half of it on a dial that reads the diameter; a length along the work is
     published no coarser, and the two combine by √2 as well. Marked out, each of two heights is off by half of the
-    height gauge's step. A part made at several has the largest.
+    height gauge's step. A part made at several has the largest. On a rotary table half a mark of its dial comes on top,
+    at the outside of the part.
     """
     largest = 0.0
     for set_up in part.set_ups:
@@ -148,4 +150,4 @@ def allowed_deviation(card: Card, part: PartPlan) -> float:
         if lathe is not None:
             half = shop_length(card, lathe.cross_slide.division) / 2
             largest = max(largest, half / 2 if lathe.cross_slide.reads == "diameter" else half)
-    return largest * math.sqrt(2) + SLIVER
+    return largest * math.sqrt(2) + turning_error(card, part) + SLIVER

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from jobcards.pages.dividing import stations
 from jobcards.pages.html import Html, element, join, table
 from jobcards.pages.pictures import Pictures, figure
 from jobcards.pages.writing import Writer, tick
@@ -15,7 +16,7 @@ SET_AT_THE_MACHINE = {
 }  # fmt: skip
 # Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
 SET_OR_MEASURED = (
-    "take off", "leave", "diameter", "depth", "length", "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
+    "take off", "leave", "diameter", "depth", "across", "over", "length", "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
     "for grinding", "temperature", "soak", "case", "time at heat", "least", "aim", "most",
 )  # fmt: skip
 LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
@@ -32,6 +33,7 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
         figures(writer, numbers_to_set(cut)),
         own_hold(writer, cut),
         readings(writer, set_up, cut),
+        stations(writer, set_up, cut),
         element("p", element("b", "Then:")) if cut.hold and cut.steps else "",
         writer.sentences(cut.steps, "steps", "ol"),
         writer.labelled("Caution:", cut.caution, "caution one-line"),

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 
 from jobcards.pages import html, qr, wall_strokes
+from jobcards.pages.dividing import move_in_short
 from jobcards.pages.html import Html, element, escape, heading, join
 from jobcards.pages.wall_layout import Block, arrange
 from jobcards.pages.writing import Writer, furniture, owned, tick
@@ -33,6 +34,8 @@ SIZES_OF = {
     "temper": ("temperature", "soak"),
     "assemble": (),
     "measure": ("least", "most"),
+    "flats": ("depth", "across", "over"),
+    "keyway": ("depth", "over"),
     "turn": ("diameter",),
     "turn chamfer": ("size",),
     "part off": (),
@@ -111,7 +114,7 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     told += [f"{hold.stop} to stop"] if hold.stop else []
     told += [f"{hold.high_end} high"] if hold.high_end else []
     told += [f"{hold.out} out"] if hold.out else []
-    named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out"}
+    named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out", "angle up": "angle up"}
     if hold.kind == "sine bar in vise":
         del named["parallel height"]  # what the work stands on there is the bar itself
     told += [join([f"{word} ", strong(writer, hold.sizes[key])]) for key, word in named.items() if key in hold.sizes]
@@ -122,7 +125,9 @@ def touch_line(writer: Writer, touch: Touch) -> Html:
     """One touch: where, and the number to set there."""
     if touch.kind == "kept":
         return element("span", f"{touch.axis} as before", class_="reading")
-    where = f"{touch.face}: {touch.axis} " if touch.face else f"{touch.axis} "
+    round_side = {-1: "near side", 1: "far side"}.get(touch.side, "") if touch.kind.startswith("round ") else ""
+    face = "top of the round" if touch.kind == "round top" else touch.face or round_side
+    where = f"{face}: {touch.axis} " if face else f"{touch.axis} "
     return element("span", where, strong(writer, touch.preset), class_="reading")
 
 
@@ -188,7 +193,8 @@ def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool
     """One cut: its name, its sizes, its places unless they have been told."""
     sizes = (join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items())
     where = place_lines(writer, cut, feature) if places else ()
-    return join([name_of(writer, cut, feature), *sizes, *where], " ")
+    turned = [move_in_short(writer, cut)] if any(station.move for station in cut.stations) else []
+    return join([name_of(writer, cut, feature), *sizes, *where, *turned], " ")
 
 
 def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:

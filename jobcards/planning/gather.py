@@ -1,6 +1,6 @@
 """Cautions that the card's machines and operations call for, and the list of things to gather first."""
 
-from jobcards.planning.card import Caution, CutListRow, GatherGroup, InspectionRow, PartPlan, SetUpPlan
+from jobcards.planning.card import Caution, CutListRow, GatherGroup, HoldPlan, InspectionRow, PartPlan, SetUpPlan
 from jobcards.planning.words import Authored, Line, as_text, line
 from jobcards.trade.cautions import cautions_for
 
@@ -23,6 +23,8 @@ WORDS_BY_CUT = {
     "slope": ("milling", "tilted work"),
     "strokes": ("milling", "side milling"),
     "plunged strokes": ("milling", "plunging"),
+    "flats": ("milling", "end milling"),
+    "keyway": ("milling", "slotting", "keyway"),
     "turn": ("turning",),
     "turn face": ("turning", "facing"),
     "turn chamfer": ("turning",),
@@ -45,7 +47,7 @@ def words_of(set_up: SetUpPlan, shapes: dict[str, str]) -> set[str]:
     words |= {"mill"} if set_up.kind == "square" else set()
     if set_up.hold is not None:
         words |= {set_up.hold.holder.text, set_up.hold.kind}
-    if any(touch.kind in ("surface", "corner") for touch in set_up.zero):
+    if any(touch.kind in ("surface", "corner", "round top") for touch in set_up.zero):
         words |= {"paper", "touching off"}
     for cut in set_up.cuts:
         words |= set(WORDS_BY_CUT.get(cut.kind, ()))
@@ -94,6 +96,7 @@ def plan_gather(
                             thickness=hold.sizes["parallel thickness"],
                         )
                     )
+                holding += round_things(hold)
                 if hold.kind == "sine bar in vise":
                     holding.append(
                         line(
@@ -128,6 +131,17 @@ def plan_gather(
         ),
     )
     return tuple(GatherGroup(title, unlike(items)) for title, items in groups if items)
+
+
+def round_things(hold: HoldPlan) -> list[Line]:
+    """What goes with a V-block, a dividing head or a rotary table."""
+    things = {
+        "v-block in vise": line("vise, and the V-block's clamp"),
+        "dividing head": line("index plates, test bar and indicator"),
+        "rotary table": line("chuck for the table, indicator"),
+    }
+    out = [things[hold.kind]] if hold.kind in things else []
+    return [*out, line("tailstock with its centre")] if out and hold.support else out
 
 
 def unlike(items: list[Line]) -> tuple[Line, ...]:

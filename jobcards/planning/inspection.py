@@ -7,6 +7,7 @@ from jobcards.definition import shop as kit
 from jobcards.planning.card import FeaturePlan, InspectionRow, PartPlan
 from jobcards.planning.measured import MILLED
 from jobcards.planning.number import Number, Show
+from jobcards.planning.round_work.measured import ROUND
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
 from jobcards.trade import measuring
@@ -65,6 +66,9 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
     if feature.shape == "tapped hole":
         deep = [] if feature.through else [Measured(line("{name}, full thread", name=name), sizes["depth"], "depth")]
         return deep + places_measured(feature)
+    if feature.shape in ROUND:
+        listed = ROUND[feature.shape]
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
     if feature.shape in MILLED:
         listed = MILLED[feature.shape]
         return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]

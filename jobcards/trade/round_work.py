@@ -3,6 +3,8 @@
 Lengths are all in one unit, angles in degrees.
 """
 
+from math import floor
+
 from jobcards.source import ARITHMETIC, COMMON, GEOMETRY
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import finite, not_negative, one_side, positive, whole
@@ -73,6 +75,31 @@ def angle_to_go(start: float, target: float) -> float:
     """
     finite(start=start, target=target)
     return (target - start) % 360
+
+
+@formula(
+    title="Direction of a station round the axis",
+    text="angle = first + index * 360 / count - 360 * floor((first + index * 360 / count) / 360 + 0.000000001)",
+    source=ARITHMETIC,
+)
+def station_angle(first: float, index: int, count: int) -> float:
+    """Which direction of the drawing a station brings up, of several evenly round the axis.
+
+    Args:
+        first [deg]: direction at the first one
+        index [1]: which, counted from 0
+        count [1]: how many would go round
+    Returns [deg]: direction, from 0 to less than 360
+    Raises CannotBeDone: when a count is not a whole number
+
+    >>> station_angle(90, 5, 6)
+    30.0
+    """
+    finite(first=first)
+    whole(0, index=index)
+    whole(1, count=count)
+    angle = first + index * 360 / count
+    return angle - 360 * floor(angle / 360 + 1e-9)
 
 
 @formula(title="Holes between the sector arms", text="arms = holes + 1", source=COMMON)

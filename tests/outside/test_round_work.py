@@ -26,6 +26,8 @@ CHECKS = [
     ),
     Check("round_work.angle_to_go", {"start": 90, "target": 90}, 0, 1e-9, GEOMETRY),
     Check("round_work.angle_to_go", {"start": 315, "target": 45}, 90, 1e-9, GEOMETRY),
+    Check("round_work.station_angle", {"first": 90, "index": 5, "count": 6}, 30, 1e-9, GEOMETRY),
+    Check("round_work.station_angle", {"first": 0, "index": 2, "count": 8}, 90, 1e-9, GEOMETRY),
     # The sector arms enclose one hole more than the spaces moved.
     Check("round_work.sector_holes", {"holes": 15}, 16, 1e-9, COMMON),
     Check("round_work.left_to_axis", {"diameter": 2.0, "depth": 1.25}, -0.25, 1e-9, GEOMETRY),

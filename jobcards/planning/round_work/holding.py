@@ -4,6 +4,7 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import Hold, SetUp
 from jobcards.definition.shop_dividing import Indexer, RotaryTable
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
+from jobcards.planning.mill.vise import vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
@@ -93,10 +94,8 @@ def plan_in_chuck(
     )
 
 
-def gripped(
-    work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, jaws: Number, there: Number | None
-) -> Number:
-    """How much of the part the jaws take: their length, no more than there is; of a part that stands, half its height."""
+def gripped(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, jaws: Number, there: Number | None) -> Number:
+    """How much of the part the jaws take: their length, no more than there is; of a part that stands, half of it."""
     if hold.up and jaws.value > shape.sizes["length"].value / 2:
         return work.of(set_up_id).length(
             "grip", cutting.pass_depth, "height that the jaws take, half of it", total=shape.sizes["length"], count=2
@@ -129,10 +128,10 @@ def chuck_words(work: Work, set_up: SetUp, head: Indexer, shop_id: str, sizes: d
     name = from_shop(hold.holder)
     if hold.up:
         said = [
-            line("{table} flat on the table, its chuck up; clock its bore true under the spindle.", table=name),
+            line("On the machine's table the {table}, lying flat, its chuck up.", table=name),
             line(
-                "The part in the chuck, gripped {grip}, its {end} up, on equal packing {room} over the chuck's face; take "
-                "the packing out.",
+                "The part in the chuck, gripped {grip}, its {end} up, on equal packing {room} over the chuck's face; "
+                "take the packing out.",
                 grip=sizes["grip"],
                 end=hold.up,
                 room=sizes["room below"],
@@ -141,8 +140,8 @@ def chuck_words(work: Work, set_up: SetUp, head: Indexer, shop_id: str, sizes: d
     else:
         said = [
             line(
-                "{head} at the left end of the table, its axis level and along the table: clock a test bar along its top "
-                "and its side.",
+                "At the left end of the table the {head}, its axis level and along the table: clock a test bar along "
+                "its top and its side.",
                 head=name,
             ),
             line(
@@ -268,12 +267,19 @@ def plan_in_block(
         angle=own["block angle"],
     )
     sizes = {**own, "held diameter": held, "stick-out": out, "grip": grip, "angle up": first, "over the V": over}
+    vise = work.shop.holding[hold.holder]
+    assert isinstance(vise, kit.Vise)
+    jaws = vise_sizes(work, hold.holder, vise)
+    sizes |= {name: jaws[name] for name in ("jaw width", "jaw depth", "jaw thickness")}
     sizes["ratio"] = steady(work, set_up_id, set_up, out, held)
     said = [
-        line("V-block in the vise, its V up and along the table, tapped down on the bed."),
         line(
-            "The part in the V, pressed down by the block's clamp where no cutter comes; the {end} to the right, standing "
-            "out {out} beyond the block.",
+            "V-block in the vise, its V up and along the table, tapped down on the bed, its right end level with the "
+            "right end of the jaws."
+        ),
+        line(
+            "The part in the V, pressed down by the block's clamp where no cutter comes; the {end} to the right, "
+            "standing out {out} beyond the block.",
             end=hold.out,
             out=out,
         ),
@@ -281,8 +287,8 @@ def plan_in_block(
     ]
     if out.value == 0:
         said[1] = line(
-            "The part in the V, its {end} to the right and level with the end of the block, pressed down by the block's "
-            "clamp where no cutter comes.",
+            "The part in the V, its {end} to the right and level with the end of the block, pressed down by the "
+            "block's clamp where no cutter comes.",
             end=hold.out,
         )
     holder = from_shop(hold.on)
@@ -298,7 +304,7 @@ def block_stick_out(
     held: Number,
     own: dict[str, Number],
 ) -> Number:
-    """How far the part stands out beyond the block: nothing, or as far as the cuts that would meet the block ask for."""
+    """How far the part stands out beyond the block: nothing, or as far as cuts that would meet the block ask for."""
     hold = set_up.hold
     assert hold is not None
     clear = work.rule("clearance")

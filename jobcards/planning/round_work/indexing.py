@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass, field
 
-from jobcards import quantity
 from jobcards.definition.problem import advise
 from jobcards.definition.shop_dividing import DividingHead, Indexer, RotaryTable
 from jobcards.planning.card import FeaturePlan, Station
@@ -11,7 +10,7 @@ from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.words import Authored, Line, line
 from jobcards.planning.work import Work, slug
 from jobcards.tables import table
-from jobcards.trade import dividing, holes, indexing, round_work
+from jobcards.trade import dividing, indexing, round_work
 from jobcards.trade.formula import CannotBeDone
 
 EXACT = 1e-9
@@ -54,11 +53,8 @@ class Turner:
             if count > 1:
                 label += line(", {letter}", letter=suffix(index, count).removeprefix("-"))
             station_id = f"{cut_id}{suffix(index, count)}"
-            out.append(
-                self.go(
-                    label, station_id, angle, feature.sizes.get("of", feature.sizes["count"]) if index else None, cut_id
-                )
-            )
+            even = feature.sizes.get("of", feature.sizes["count"]) if index else None
+            out.append(self.go(label, station_id, angle, even, cut_id))
         return tuple(out)
 
     def angle_of(self, cut_id: str, feature: FeaturePlan, index: int, count: int) -> Number:
@@ -67,11 +63,11 @@ class Turner:
             return feature.sizes["angle"]
         return self.work.of(f"{cut_id}{suffix(index, count)}").angle(
             "up",
-            holes.hole_angle,
+            round_work.station_angle,
             f"{feature.name}: angle of the drawing that is up",
-            start=feature.sizes["angle"],
+            first=feature.sizes["angle"],
             index=index,
-            count=feature.sizes["count"],
+            count=feature.sizes.get("of", feature.sizes["count"]),
         )
 
     def go(self, label: Line, station_id: str, angle: Number, divisions: Number | None, cut_id: str) -> Station:
@@ -189,13 +185,8 @@ class Turner:
         )
 
 
-def length_in(work: Work, value: float) -> float:
-    """A shop length in the job's unit."""
-    return quantity.convert(value, {"inch": "in", "mm": "mm"}[work.shop.units], work.unit)
-
-
-def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...]) -> list[Line]:
-    """How the work is turned on from station to station."""
+def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...], last_cut: bool) -> list[Line]:
+    """How the work is turned on from station to station; the count is proved after the last cut of the set-up."""
     moved = [station for station in stations if station.move]
     if not moved:
         return []
@@ -211,14 +202,14 @@ def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...]) -> l
         )
         said.append(
             line(
-                "Sector arms on the circle of {circle}, {plate}: {arms} holes between them with the one that the pin is "
-                "in, for {holes} spaces.",
+                "Sector arms on the circle of {circle}, {plate}: {arms} holes between them with the one that the pin "
+                "is in, for {holes} spaces.",
                 circle=last.move["circle"],
                 plate=last.plate or Authored("", "table"),
                 arms=arms,
                 holes=last.move["holes"],
             )
         )
-    if len(stations) > 1:
+    if last_cut and len(stations) > 1 and stations[0].angle is turner.first:
         said.append(line("One move more after the last cut brings the pin back to where it began: the count is right."))
     return said

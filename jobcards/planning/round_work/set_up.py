@@ -123,7 +123,7 @@ def as_turned(route: Route, feature: FeaturePlan) -> FeaturePlan:
         return feature
     radius = work.of(f"{route.part_id}-{slug(feature.name)}").length(
         "to-the-right",
-        holes.hole_x_left,
+        holes.hole_x_left if feature.enters == "right end" else holes.hole_x,
         f"{feature.name}: hole that is turned to the right of the axis",
         centre=axis,
         circle=sizes["circle"],
@@ -178,7 +178,8 @@ def round_cut(held: Holding, operation: Operation, feature: FeaturePlan) -> Cut 
             operation.place("cut"), str(error), "choose another number, or a head with other plates"
         )
         return None
-    said = tuple(index_words(held.turner, cut.id, stations)) if held.turner else ()
+    last = operation is held.set_up.operations[-1]
+    said = tuple(index_words(held.turner, cut.id, stations, last)) if held.turner else ()
     return replace(cut, stations=stations, steps=said + cut.steps)
 
 
@@ -192,7 +193,7 @@ def stations_of(held: Holding, cut_id: str, operation: Operation, feature: Featu
     if sizes["count"].value > 1:
         work.problem(
             operation.place("cut"),
-            f"“{feature.name}” stands {sizes['count'].shown} times round the axis, and a V-block does not turn the work",
+            f"“{feature.name}” stands {sizes['count'].shown} times round the axis, and a V-block turns nothing",
             "hold it in a dividing head",
         )
     first = next(f for o in held.set_up.operations if (f := held.route.feature(o)) is not None)
@@ -213,7 +214,8 @@ def line_up_notes(route: Route, set_up: SetUp, asked: list[Asked]) -> list[Line]
     earlier = [f for f in route.shape.features if "angle" in f.sizes and f.name in names - here]
     return [
         line(
-            "{feature}, cut before, looks to {angle}. Bring it there with a square or an indicator before anything is cut.",
+            "{feature}, cut before, looks to {angle}. Bring it there with a square or an indicator before the first "
+            "cut.",
             feature=from_job(feature.name),
             angle=feature.sizes["angle"],
         )

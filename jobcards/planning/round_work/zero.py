@@ -53,8 +53,8 @@ def swung(work: Work, zero_id: str, asked: ZeroWords, standing: bool) -> list[Pl
         f"{zero_id}.swung", 0.0, work.unit, "readout with the spindle over the axis", "how this set-up lies"
     )
     said = {
-        "x": "Swing an indicator in the spindle round the work and move the table until it reads the same all round; set "
-        "{axis} to {preset}.",
+        "x": "Swing an indicator in the spindle round the work and move the table until it reads the same all round; "
+        "set {axis} to {preset}.",
         "y": "At the same place set {axis} to {preset}. The axis of the work is then zero both ways.",
     }
     return [
@@ -174,9 +174,9 @@ def top_touch(work: Work, zero_id: str, feature: FeaturePlan, step: float) -> To
         show=Show(step=step),
     )
     said = line(
-        "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the round, "
-        "{place} from the left end, where it is still {size} across; set the height to {preset}. Depths count down from "
-        "the top there. Do this anew for each cutter, before it cuts there.",
+        "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the "
+        "round, {place} from the left end, where it is still {size} across; set the height to {preset}. Depths count "
+        "down from the top there. Do this anew for each cutter, before it cuts there.",
         finder=from_shop(paper[0]),
         paper=paper[1],
         place=place,
