@@ -7,6 +7,7 @@ from jobcards.definition.problem import advise
 from jobcards.planning.alternatives import plan_alternatives
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Card, PartPlan
+from jobcards.planning.checks import check_card
 from jobcards.planning.gather import plan_cautions, plan_gather
 from jobcards.planning.inspection import plan_inspection
 from jobcards.planning.number import WHOLE, Ledger
@@ -35,6 +36,7 @@ def plan_card(job: Job, shop: Shop) -> Card:
     bars = plan_cut_list(work, parts)
     requirements = plan_requirements(work)
     inspection = plan_inspection(work, parts)
+    check_card(work, parts, inspection)
     set_ups = [set_up for part in parts for set_up in part.set_ups]
     times = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
     total = time_of(work, "card", sum(t.value for t in times), times, "sum of the set-ups")

@@ -1,0 +1,163 @@
+"""No set-up holds, seats or touches the work by a face that is still as sawn, or that is cut away by then."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from jobcards.definition.job import Part, SetUp
+from jobcards.planning.card import HoldPlan, PartPlan, SetUpPlan, ShapePlan
+from jobcards.planning.checks.footprint import AXES, Rect, block_of, boxes, covered, on_face
+from jobcards.planning.mill.zero import OPPOSITE
+from jobcards.planning.words import line
+from jobcards.planning.work import Work, from_job
+from jobcards.trade.setups import FACES
+
+VISES = ("vise", "sine bar in vise")
+HELD_BY_VISE = ("mill", "shaper")
+NOTHING_LEFT = 0.98  # cut away by more than this, a face does not hold
+HALF = 0.5  # cut away by more than this between the jaws, the card says so
+HAIR = 1e-9
+TOUCHED = ("edge", "middle", "between")
+
+
+@dataclass
+class Worked:
+    """The faces of a block on its way: which are brought to size, and what is cut out of each."""
+
+    shape: ShapePlan
+    finished: set[str] = field(default_factory=set)
+    gone: dict[str, list[Rect]] = field(default_factory=dict)
+    by: dict[str, list[str]] = field(default_factory=dict)  # the features that took it
+
+    def cut(self, feature_name: str) -> None:
+        """A feature is cut."""
+        feature = next((f for f in self.shape.features if f.name == feature_name), None)
+        if feature is None:
+            return
+        block = block_of(self.shape)
+        for box in boxes(feature, self.shape):
+            for face in FACES:
+                rect = on_face(box, face, block)
+                if rect is not None:
+                    self.gone.setdefault(face, []).append(rect)
+                    self.by.setdefault(face, []).append(feature_name)
+
+    def away(self, face: str, window: Rect) -> float:
+        """Which part of a window on a face is cut away."""
+        return covered(self.gone.get(face, []), window)
+
+
+def check_faces(
+    work: Work, part: Part, plan: PartPlan, written: Sequence[SetUp], set_ups: tuple[SetUpPlan, ...]
+) -> None:
+    """Follow a block through its route."""
+    if plan.shape.kind != "block":
+        return
+    by_title = {set_up.title: set_up for set_up in written}
+    worked = Worked(plan.shape, drawn_to_size(plan))
+    for set_up in set_ups:
+        asked = by_title.get(set_up.title.text)
+        if asked is None:
+            continue
+        if set_up.kind in HELD_BY_VISE and set_up.hold is not None and set_up.hold.kind in VISES:
+            check_hold(work, plan, worked, asked, set_up)
+        for cut in set_up.cuts:
+            if cut.face:
+                worked.finished.add(cut.face)
+            if not cut.rough:
+                worked.cut(cut.feature)
+    for face in FACES:
+        if face not in worked.finished:
+            axis = FACES[face][0]
+            outside = plan.blank.outside[f"whole {AXES[axis]}"]
+            work.problem(
+                part.blank.mark,
+                f"the {face} is never brought to size, and the blank is {outside.shown} larger along {AXES[axis]}",
+                f"square the {face} up, or take a blank of the finished size",
+            )
+
+
+def drawn_to_size(plan: PartPlan) -> set[str]:
+    """The faces that the blank brings as they must be."""
+    return {face for face, (axis, _) in FACES.items() if plan.blank.outside[f"whole {AXES[axis]}"].value <= HAIR}
+
+
+def check_hold(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, set_up: SetUpPlan) -> None:
+    """The faces of one holding in the vise."""
+    hold = set_up.hold
+    assert hold is not None and asked.hold is not None
+    seat = OPPOSITE[hold.up]
+    for face, how, key in (
+        (hold.fixed_jaw, "lies against the fixed jaw", "against_fixed_jaw"),
+        (seat, "lies below", "up"),
+    ):
+        if face not in worked.finished:
+            work.problem(
+                asked.hold.place(key),
+                f"the {face} is still as sawn when it {how} in “{asked.title}”",
+                "square the blank first, or hold it by finished faces",
+            )
+    for touch in set_up.zero:
+        if touch.kind in TOUCHED and touch.face in FACES and touch.face not in worked.finished:
+            work.problem(
+                asked.mark, f"zero is taken from the {touch.face}, which is still as sawn", "square the blank first"
+            )
+    for face in (hold.fixed_jaw, OPPOSITE[hold.fixed_jaw]):
+        check_grip(work, plan, worked, asked, hold, face)
+    if worked.away(seat, whole(plan.shape, seat)) > NOTHING_LEFT:
+        work.problem(
+            asked.hold.place("up"),
+            f"nothing is left of the {seat} for the work to lie on: {cutters(worked, seat)}",
+            "cut that later, or hold the work the other way",
+        )
+
+
+def check_grip(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, face: str) -> None:
+    """Enough of a face is left between the jaws: a problem when nothing is, a caution when less than half is."""
+    assert asked.hold is not None
+    away = worked.away(face, gripped(plan.shape, hold, face))
+    if away > NOTHING_LEFT:
+        work.problem(
+            asked.hold.place("against_fixed_jaw"),
+            f"nothing is left of the {face} where the jaws grip in “{asked.title}”: {cutters(worked, face)}",
+            "cut that later, or hold the work by other faces",
+        )
+    elif away > HALF:
+        warning = line(
+            "{part}, {set_up}: less than half of the {face} is left where the jaws grip. Back it with a strip, and "
+            "take light cuts.",
+            part=plan.name,
+            set_up=from_job(asked.title),
+            face=face,
+        )
+        if warning not in work.warnings:
+            work.warnings.append(warning)
+
+
+def cutters(worked: Worked, face: str) -> str:
+    """What took a face away, in words."""
+    names = ", ".join(f"“{name}”" for name in dict.fromkeys(worked.by.get(face, [])))
+    return f"{names} took it"
+
+
+def whole(shape: ShapePlan, face: str) -> Rect:
+    """The window of a whole face."""
+    block = block_of(shape)
+    first, second = ((0.0, block[axis]) for axis in range(3) if axis != FACES[face][0])
+    return first, second
+
+
+def gripped(shape: ShapePlan, hold: HoldPlan, face: str) -> Rect:
+    """The window of a face that lies between the jaws: so high from the underside, as long as the jaws are."""
+    block = block_of(shape)
+    upright, end = FACES[hold.up]
+    grip = hold.sizes["grip"].value
+    spans: list[tuple[float, float]] = []
+    for axis in range(3):
+        if axis == FACES[face][0]:
+            continue
+        if axis == upright:
+            spans.append((0.0, grip) if end > 0 else (block[axis] - grip, block[axis]))
+        else:
+            half = min(hold.sizes["jaw width"].value, block[axis]) / 2
+            spans.append((block[axis] / 2 - half, block[axis] / 2 + half))
+    return spans[0], spans[1]
