@@ -12,7 +12,7 @@ from jobcards.trade.setups import FACES
 
 MADE = ("diameter", "depth", "width", "length", "height", "across")  # sizes that the cutting itself brings
 BLOCK = ("length", "height", "thickness")
-NEAR = 0.95  # inch limits are rounded: so near to what a process holds is held
+NEAR = 0.9  # grades of the inch fits (ANSI B4.1) are up to a tenth closer than those of ISO 286
 BY_HAND = {"file": "file", "lap": "lap"}
 
 
@@ -67,7 +67,7 @@ def check_size(work: Work, part: PartPlan, size: Number, process: Process) -> No
         "{part}: {size} is asked between {low} and {high}, and {process} holds limits of about {held} at best. Finish "
         "it another way, or expect to fit it by trial.",
         part=part.name,
-        size=from_job(size.label),
+        size=from_job(size.label.removesuffix(", middle of the limits")),
         low=work.ledger[f"{size.id}.lower"],
         high=work.ledger[f"{size.id}.upper"],
         process=Words(process.name),
