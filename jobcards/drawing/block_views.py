@@ -8,6 +8,7 @@ import numpy as np
 
 from jobcards.drawing.detail import SERRATED
 from jobcards.drawing.dimension import TAIL, Dimension, arrow, linear
+from jobcards.drawing.hole_words import rows_of
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import Mesh
 from jobcards.drawing.paper import EM, THIN, Box, Measured, Piece, Row, Rows, Sheet, amount, arc, tolerance, words
@@ -15,11 +16,11 @@ from jobcards.drawing.views import FRONT, OVER, RIGHT_END, TOP, Drawn, view_of
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import Number
 
-ROUND = ("hole", "partial bore", "counterbore")
+ROUND = ("hole", "partial bore", "counterbore", "tapped hole", "countersink")
+MOUTHS = ("counterbore", "countersink")  # they share the leader of the hole they are on
 FACE_VIEWS = {"front": FRONT, "back": FRONT, "top": TOP, "bottom": TOP, "left end": RIGHT_END, "right end": RIGHT_END}
 STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
 ALONG = {"x": "length", "y": "height", "z": "thickness"}
-COUNTS = ("none", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
 
 
 @dataclass(frozen=True)
@@ -91,10 +92,13 @@ def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapp
     for feature in shape.features:
         if feature.shape not in ROUND or feature.enters not in faces:
             continue
+        radius = feature.sizes["diameter"].value * view.scale / 2
         for place in feature.places:
+            view.centre_cross(view.at(**{axis: number.value for axis, number in place.items()}), radius)
+        if "circle" in feature.sizes:
+            ring(view, feature)
+        for place in told(feature):
             centre = {axis: number.value for axis, number in place.items()}
-            radius = feature.sizes["diameter"].value * view.scale / 2
-            view.centre_cross(view.at(**centre), radius)
             for axis, number in place.items():
                 if 0 <= number.value <= shape.sizes[ALONG[axis]].value:
                     wanted = position(view, centre, axis, number, sides[axis], radius)
@@ -102,6 +106,20 @@ def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapp
     for (axis, _), dimensions in found.items():
         outward = 1.0 if sides[axis] in {"above", "right"} else -1.0
         view.dimensions.append(max(dimensions, key=lambda d: outward * d.end[1 - d.level_axis]))
+
+
+def told(feature: FeaturePlan) -> tuple[Mapping[str, Number], ...]:
+    """The places that are dimensioned: all that are written out, the first of a row, the middle of a circle."""
+    if "circle" in feature.sizes:
+        return ({axis: feature.sizes[f"centre {axis}"] for axis in feature.places[0]},)
+    return feature.places[:1] if "pitch" in feature.sizes else feature.places
+
+
+def ring(view: Drawn, feature: FeaturePlan) -> None:
+    """The circle through the middles, and its centre."""
+    centre = view.at(**{axis: number.value for axis, number in told(feature)[0].items()})
+    view.centre_cross(centre, EM)
+    view.rings.append((centre, feature.sizes["circle"].value / 2 * view.scale))
 
 
 def position(
@@ -152,14 +170,18 @@ def label_holes(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, .
     while rest:
         group = [rest.pop(0)]
         feature = group[0].first
-        if feature.shape == "hole":
-            group += [other for other in rest if other.first.shape == "counterbore" and same(other.first, feature)]
+        if feature.shape in {"hole", "tapped hole"}:
+            group += [other for other in rest if other.first.shape in MOUTHS and same(other.first, feature)]
             rest = [other for other in rest if other not in group]
         widest = max((alike.first.sizes["diameter"] for alike in group), key=lambda number: number.value)
         place = {axis: number.value for axis, number in feature.places[-1].items()}
         centre, radius = view.at(**place), widest.value / 2 * view.scale
         partial = feature.shape == "partial bore" or not inside(centre, radius, view.body)
-        rows = tuple(row for alike in group for row in hole_rows(alike, many=alike is group[0]))
+        rows = tuple(
+            row
+            for alike in group
+            for row in rows_of(alike.first, tuple(f.enters for f in alike.features), many=alike is group[0])
+        )
         point_out(sheet, rows, centre, radius, within, only_in=view.body.grown(-0.3) if partial else None)
         sheet.measured.append(Measured(widest, 2 * radius / view.scale))
 
@@ -167,22 +189,6 @@ def label_holes(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, .
 def inside(centre: tuple[float, float], radius: float, body: Box) -> bool:
     """Whether a whole circle lies in the view's outline."""
     return Box(centre[0], centre[1], centre[0], centre[1]).grown(radius).within(body)
-
-
-def hole_rows(alike: Alike, *, many: bool) -> Rows:
-    """What is lettered at a round feature: how many, diameter with limits, and its depth."""
-    feature = alike.first
-    count = COUNTS[len(feature.places)] if len(feature.places) < len(COUNTS) else "all"
-    diameter = feature.sizes["diameter"]
-    gap = (Piece(" ", small=True),)
-    first: Row = (*(words(f"{count} ") if count and many else ()), *amount(diameter, "⌀"), *gap, *tolerance(diameter))
-    if feature.through:
-        return (first, words("through", small=True))
-    depth = tuple(Piece(p.text, p.number, True) for p in amount(feature.sizes["depth"]))
-    kind = "counterbored " if feature.shape == "counterbore" else ""
-    rows = (first, (*words(kind, small=True), *depth, *words(" deep", small=True)))
-    faces = " and ".join(f.enters for f in alike.features)
-    return (*rows, words(faces, small=True)) if len(alike.features) > 1 else rows
 
 
 def label_outside(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box) -> None:

@@ -35,6 +35,7 @@ from jobcards.drawing.set_up_work import (
 )
 from jobcards.planning.card import Position, SetUpPlan, Touch
 
+MOST = 12  # places that are lettered at all
 FEW = 3  # places whose readings are lettered in the picture; more have only letters, and the table tells
 
 
@@ -144,7 +145,7 @@ def places_of(set_up: SetUpPlan) -> list[tuple[str, Position]]:
                 key = (position.x.shown if position.x else "", position.y.shown if position.y else "")
                 unlike.setdefault(key, position)
     listed = list(unlike.values())
-    return [(LETTERS[n] if len(listed) <= len(LETTERS) else "", position) for n, position in enumerate(listed)]
+    return [(LETTERS[n] if len(listed) <= MOST else "", position) for n, position in enumerate(listed)]
 
 
 def spot_of(it: OnMachine, position: Position, zero: dict[str, float], scale: float) -> tuple[float, float]:
@@ -211,5 +212,5 @@ def letter_places(
             rows = (*rows, words("first groove" if letter == LETTERS[0] else "last groove", small=True))
         if len(places) <= FEW:
             point_out(sheet, rows, at, 0.35 * EM, zone)
-        else:
+        elif letter:
             balloon(sheet, (at[0] + 1.3 * EM, at[1] + 1.3 * EM), letter)

@@ -59,6 +59,7 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
     for touch in set_up.zero:
         if touch.axis == "z" and touch.kind != "kept":
             how = "paper under the cutter" if touch.kind == "surface" else f"paper at the {touch.face}"
+            how = how if touch.finder is not None else "tip on the face"
             point_out(
                 sheet,
                 (reading("z", touch.preset), words(how, small=True)),

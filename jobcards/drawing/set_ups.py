@@ -17,7 +17,7 @@ def set_up_picture(card: Card, set_up: SetUpPlan, run: DryRun) -> Drawing | None
     part = run.of_set_up(set_up.id, set_up.part)
     if not any(state.set_up_id == set_up.id for state in part.states):
         return None
-    if set_up.kind in ("mill", "shaper"):
+    if set_up.kind in ("mill", "shaper", "drill press"):
         sheet = mill_picture(card, set_up, part)
     elif set_up.kind == "square":
         sheet = square_picture(set_up, part)

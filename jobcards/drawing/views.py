@@ -27,6 +27,7 @@ class Drawn:
     body: Box
     dimensions: list[Dimension] = field(default_factory=list)
     centres: set[tuple[float, ...]] = field(default_factory=set)
+    rings: list[tuple[tuple[float, float], float]] = field(default_factory=list)  # circles of holes: centre, radius
 
     def at(self, x: float = 0.0, y: float = 0.0, z: float = 0.0) -> tuple[float, float]:
         """Where a place of the part stands on paper."""
@@ -50,6 +51,8 @@ class Drawn:
         """Draw the view's own lines."""
         sheet.draw_all(self.lines.hidden, HIDDEN)
         sheet.draw_all([((a, b), (c, d)) for a, b, c, d in sorted(longest(self.centres))], CENTRE)
+        for centre, radius in self.rings:
+            sheet.draw(circle(centre, radius), CENTRE, closed=True)
         sheet.draw_all(self.lines.visible, VISIBLE)
 
 

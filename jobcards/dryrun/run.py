@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
-from jobcards.dryrun import drilling, grinding, milling, turning
+from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, turning
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
@@ -15,6 +15,7 @@ from jobcards.dryrun.results import Collision, DryRun, PartRun, State
 from jobcards.dryrun.round_work import ROUND_HOLDS, mill_round
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
 from jobcards.dryrun.target import block_size, drawn_part, feature_solids
+from jobcards.dryrun.turned_stroke import AtLathe
 from jobcards.dryrun.zero import Origins, Standing, find_zero, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
 
@@ -151,6 +152,7 @@ class Maker:
     def bench(self, set_up: SetUpPlan) -> None:
         """Holes finished by hand: the tool follows the hole that is there."""
         here = Placement(np.eye(3), np.zeros(3))
+        self.begin(set_up, here, {})
         features = {feature.name: feature for feature in self.part.shape.features}
         for cut in machine_cuts(set_up):
             if cut.kind not in drilling.BY_HAND:
@@ -207,11 +209,23 @@ class Maker:
         fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work))
         self.begin(set_up, placement, fixtures)
         touched = turning.touch_bar(set_up.zero, placement.on_machine(self.work), self.card, lathe, self.read)
+        supported = set_up.hold.kind == "between centres"
         for cut in machine_cuts(set_up):
-            strokes = turning.strokes_of(cut, touched.now(placement.on_machine(self.work)))
+            now = replace(touched.now(placement.on_machine(self.work)), supported=supported)
+            if cut.kind in lathe_strokes.MARKED:
+                self.marked(set_up, cut, now, fixtures)
+                continue
+            strokes = turning.strokes_of(cut, now)
             self.cut(set_up, cut, placement, fixtures, [s.sweep for s in strokes], [s.gone for s in strokes])
             if cut.kind == "turn face" and not self.registered:
                 placement = self.register(set_up.hold.out, placement)
+
+    def marked(self, set_up: SetUpPlan, cut: Cut, now: AtLathe, fixtures: Mapping[str, Solid]) -> None:
+        """A thread or a knurl: its stretch stays a plain cylinder; its tool must meet nothing on its way."""
+        self.skipped.append(cut.id)
+        self.faults += lathe_strokes.marked_faults(cut, now)
+        tool = cut.cutter.name.text if cut.cutter is not None else "tool"
+        self.meets(set_up, cut.id, tool, lathe_strokes.marked_sweep(cut, now), fixtures)
 
     def register(self, out: str, placement: Placement) -> Placement:
         """After the first facing the faced end is where the drawing has it: lengths count from there."""

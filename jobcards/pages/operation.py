@@ -16,10 +16,14 @@ SET_AT_THE_MACHINE = {
 }  # fmt: skip
 # Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
 SET_OR_MEASURED = (
-    "take off", "leave", "diameter", "depth", "across", "over", "length", "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
+    "take off", "leave", "diameter", "depth", "across", "over", "length",
+    "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
     "for grinding", "temperature", "soak", "case", "time at heat", "least", "aim", "most",
 )  # fmt: skip
 LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
+# Marking out: heights over the surface plate, with the block standing on each of three faces.
+STANDING = {"x": "Height, on the left end", "y": "Height, on the bottom", "z": "Height, on the back"}
+AXES = {"lathe": LATHE_AXES, "lay out": STANDING}
 
 
 def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -> Html:
@@ -109,5 +113,5 @@ def unit_of(cut: Cut) -> str:
 
 def axis_name(set_up: SetUpPlan, axis: str, unit: str) -> str:
     """How the axis is called at this machine, with the unit of its readings."""
-    name = LATHE_AXES.get(axis, axis) if set_up.kind == "lathe" else axis
+    name = AXES.get(set_up.kind, {}).get(axis, axis)
     return f"{name} ({unit})"

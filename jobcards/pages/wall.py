@@ -22,6 +22,13 @@ SIZES_OF = {
     "plunge": ("depth",),
     "counterbore": ("depth",),
     "bore": ("diameter", "depth"),
+    "ream": ("depth",),
+    "tap": ("depth",),
+    "countersink": ("depth",),
+    "hand tap": ("depth",),
+    "hand ream": (),
+    "hand countersink": (),
+    "lay out": (),
     "grooves": ("depth", "tilt"),
     "slope": ("depth", "angle"),
     "strokes": ("depth",),
@@ -215,7 +222,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif cut.kind in wall_strokes.KINDS:
         yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))
-    elif len(cut.positions) > MOST_PLACES:
+    elif len(cut.positions) > MOST_PLACES and cut.kind != "lay out":
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])
     else:
         yield from (position(writer, each) for each in cut.positions)

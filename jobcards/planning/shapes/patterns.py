@@ -125,6 +125,7 @@ def circle(work: Work, feature_id: str, name: str, enters: str, drawn: Circle) -
         )
         places.append({across: x, up: y})
     sizes = {"circle": size, "first": start, "count": counted(work, feature_id, name, drawn.count)}
+    sizes.update({f"centre {axis}": number for axis, number in centre.items()})
     if drawn.count > 1:
         sizes["chord"] = work.of(feature_id).length(
             "chord", holes.hole_chord, f"{name}: middle to middle of neighbours", circle=size, count=full

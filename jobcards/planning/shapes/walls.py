@@ -51,7 +51,7 @@ def across(shape: ShapePlan, axis: str) -> Number:
 def thin_edge(work: Work, part_id: str, shape: ShapePlan, one: Standing) -> bool:
     """Warn of a hole that leaves too little metal at the nearest edge."""
     feature, index = one
-    diameter, least = feature.sizes["diameter"], work.rule("least wall")
+    diameter, least = feature.sizes["diameter"], work.rule("wall beside a hole")
     axis, place = min(
         feature.places[index].items(),
         key=lambda entry: min(entry[1].value, across(shape, entry[0]).value - entry[1].value),
@@ -88,7 +88,7 @@ def thin_between(work: Work, part_id: str, shape: ShapePlan, one: Standing, othe
     (x1, y1), (x2, y2) = (tuple(place[axis] for axis in sorted(place)) for place in (first, second))
     apart = holes.axes_apart(x1.value, y1.value, x2.value, y2.value)
     wide, narrow = one[0].sizes["diameter"], other[0].sizes["diameter"]
-    least = work.rule("least wall")
+    least = work.rule("wall beside a hole")
     if apart < HAIR or holes.wall_between(apart, wide.value, narrow.value) >= least.value - HAIR:
         return False
     wall_id = "-".join(
