@@ -5,14 +5,15 @@ from collections.abc import Mapping
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.reading import Reader
-from jobcards.dryrun.solids import Solid, box, corners, extent, prism, ring
+from jobcards.dryrun.revolved import radii_at
+from jobcards.dryrun.solids import Solid, box, cone, corners, cylinder, extent, prism, ring
 from jobcards.planning.card import HoldPlan
 
 Fixtures = Mapping[str, Solid]
 MOST = 1e-6  # two sizes closer than this are the same
 
 VISES = ("vise", "sine bar in vise")
-SPINDLES = ("chuck", "collet")
+SPINDLES = ("chuck", "collet", "between centres", "faceplate")
 
 
 def vise_fixtures(
@@ -97,4 +98,17 @@ def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]
     grip = read.size(hold.sizes, "grip") or -low[2]
     if grip <= MOST:
         raise CannotFollow(f"the {hold.holder.text} holds nothing of the work")
-    return {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}
+    solids = {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}
+    if hold.kind == "between centres":
+        solids["centre"] = centre_in(work, read(hold.sizes["centre point"]))
+    return solids
+
+
+def centre_in(work: Solid, point: float) -> Solid:
+    """The tailstock's centre in the hole of the end that stands out, as far as it stands outside."""
+    end = extent(work)[1][2]
+    mouth = 2 * radii_at(work, end - MOST)[1]
+    rise = (point - mouth) / 2 / math.tan(math.radians(30))
+    if rise <= 0:
+        return cylinder(point, end, end + 2 * point)
+    return cone(end, mouth, end + rise, point) + cylinder(point, end + rise, end + 2 * point)

@@ -3,77 +3,50 @@
 The dial of the cross slide reads nothing, or its preset, where the tool touched the bar's outside as it really is. What
 a mark of the dial moves is the shop's affair: a dial that reads the diameter takes the diameter down by what it reads,
 one that reads the infeed by twice that. Lengths count from the end as it stands: the faced one once it is faced.
-The tool's nose is taken as sharp: the small fillet it leaves in a corner is not reckoned.
+The tool's nose is taken as sharp: the small fillet it leaves in a corner is not reckoned. A shoulder that stands out
+farther than what is held lies back against chuck or collet.
 """
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
 
 from jobcards.definition.shop import Lathe
+from jobcards.dryrun import lathe_strokes
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, on_spindle
 from jobcards.dryrun.reading import Reader, true_tip
 from jobcards.dryrun.solids import Solid, corners, cylinder, extent, ring
 from jobcards.dryrun.target.turned import chamfer
+from jobcards.dryrun.turned_stroke import AtLathe, Stroke
 from jobcards.planning.card import Card, Cut, HoldPlan, Touch
 
 SEATED = 0.02  # a shoulder is what stands out by more than a fiftieth of the diameter held
 
 
-@dataclass(frozen=True)
-class AtLathe:
-    """The work as it stands, the bar's radius at the touch, the dial's preset there, and what a dial mark moves in."""
-
-    work: Solid
-    read: Reader
-    touched_radius: float
-    preset: float
-    infeed_of_dial: float
-
-    @property
-    def end(self) -> float:
-        """Where the end that stands out is now."""
-        return extent(self.work)[1][2]
-
-    @property
-    def outer(self) -> float:
-        """A diameter well outside the work."""
-        return 4 * self.touched_radius
-
-    def now(self, work: Solid) -> "AtLathe":
-        """The same, with the work as it is by now."""
-        return replace(self, work=work)
-
-    def radius(self, dial: float) -> float:
-        """The radius the tool cuts at a dial setting."""
-        return self.touched_radius - (dial - self.preset) * self.infeed_of_dial
-
-
-@dataclass(frozen=True)
-class Stroke:
-    """What the tool sweeps, and all that leaves the work by it."""
-
-    sweep: Solid
-    gone: Solid
-
-
 def touch_bar(touches: Sequence[Touch], work: Solid, card: Card, lathe: Lathe, read: Reader) -> AtLathe:
     """The lathe after the touches of a set-up."""
-    radius, preset = extent(work)[1][0], 0.0
+    radius, preset = standing_out(work), 0.0
     for touch in touches:
         if touch.kind == "bar":
             preset = read(touch.preset)
             radius += true_tip(card, touch.finder, 0.0)
         elif touch.kind != "end":
             raise CannotFollow(f"a touch of the kind “{touch.kind}” is not one for the lathe")
-    return AtLathe(work, read, radius, preset, 0.5 if lathe.cross_slide.reads == "diameter" else 1.0)
+    infeed = 0.5 if lathe.cross_slide.reads == "diameter" else 1.0
+    return AtLathe(work, read, radius, preset, infeed, lathe.compound_counts_from == "cross slide")
+
+
+def standing_out(work: Solid) -> float:
+    """The largest radius of what stands out of chuck or collet: there the tool touches."""
+    points = corners(work)
+    out = points[points[:, 2] > 0] if (points[:, 2] > 0).any() else points
+    return float((out[:, :2] ** 2).sum(axis=1).max() ** 0.5)
 
 
 def chucked(work: Solid, hold: HoldPlan, read: Reader) -> Placement:
     """The work in chuck or collet: seated by its shoulder where one lies before the collet, else by stick-out."""
     placed = on_spindle(work, hold.out, 0.0)
     held = read.size(hold.sizes, "held diameter")
-    if hold.kind == "collet" and held > 0:
+    if hold.kind in ("collet", "chuck") and held > 0:
         points = corners(placed.on_machine(work))
         wider = points[(points[:, :2] ** 2).sum(axis=1) > (held / 2 * (1 + SEATED)) ** 2]
         if len(wider):
@@ -92,14 +65,17 @@ def turn(cut: Cut, lathe: AtLathe) -> list[Stroke]:
         radius = lathe.radius(lathe.read(position.x))
         if radius <= 0:
             raise CannotFollow(f"{cut.id}: the dial setting goes past the centre")
-        solid = ring(2 * radius, lathe.outer, lathe.end - lathe.read(position.z), lathe.end + radius)
+        over = radius / 10 if lathe.supported else radius
+        solid = ring(2 * radius, lathe.outer, lathe.end - lathe.read(position.z), lathe.end + over)
         strokes.append(Stroke(solid, solid))
     return strokes
 
 
 def turn_face(cut: Cut, lathe: AtLathe) -> list[Stroke]:
-    """An end faced: so far in from where it stands, or down to a size left in front of the seat."""
-    if "leave" in cut.sizes:
+    """An end faced: so far in from where it stands, to a size left in front of the seat, or to the whole length."""
+    if "whole length" in cut.sizes:
+        level = extent(lathe.work)[0][2] + lathe.read(cut.sizes["whole length"])
+    elif "leave" in cut.sizes:
         level = lathe.read(cut.sizes["leave"])
     elif cut.positions and cut.positions[-1].z is not None:
         level = lathe.end - lathe.read(cut.positions[-1].z)
@@ -130,6 +106,7 @@ STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {
     "turn face": turn_face,
     "turn chamfer": turn_chamfer,
     "part off": part_off,
+    **lathe_strokes.STROKES,
 }
 
 

@@ -19,11 +19,11 @@ PREFERRED = (1.00, 1.06, 1.12, 1.18, 1.25, 1.32, 1.40, 1.50, 1.60, 1.70, 1.80, 1
 
 @formula(
     title="Tolerance of pitch diameter, class 2A",
-    text="tolerance = 0.0015 * diameter**(1/3) + 0.0015 * sqrt(engagement) + 0.015 * pitch**(2/3)",
+    text="tolerance = floor((15 * diameter**(1/3) + 15 * sqrt(engagement) + 150 * pitch**(2/3)) + 1/2) / 10000",
     source=B1_1,
 )
 def tolerance_2a(diameter: float, pitch: float, engagement: float) -> float:
-    """How much the pitch diameter of an external unified thread of class 2A may vary.
+    """How much the pitch diameter of an external unified thread of class 2A may vary, to the ten-thousandth.
 
     Args:
         diameter [in]: basic outside diameter
@@ -36,8 +36,8 @@ def tolerance_2a(diameter: float, pitch: float, engagement: float) -> float:
     0.005
     """
     positive(diameter=diameter, pitch=pitch, engagement=engagement)
-    result: float = 0.0015 * diameter ** (1 / 3) + 0.0015 * sqrt(engagement) + 0.015 * pitch ** (2 / 3)
-    return result
+    tenths: float = 15 * diameter ** (1 / 3) + 15 * sqrt(engagement) + 150 * pitch ** (2 / 3)
+    return math.floor(tenths + 0.5) / 10000
 
 
 @formula(title="Engagement of other series", text="engagement = 9 * pitch", source=B1_1)
@@ -56,7 +56,7 @@ def usual_engagement(pitch: float) -> float:
     return 9 * pitch
 
 
-@formula(title="Allowance of class 2A", text="allowance = 0.3 * tolerance", source=B1_1)
+@formula(title="Allowance of class 2A", text="allowance = floor(3000 * tolerance + 1/2) / 10000", source=B1_1)
 def allowance_2a(tolerance: float) -> float:
     """How far the largest external thread of class 2A stays under the basic size.
 
@@ -69,7 +69,7 @@ def allowance_2a(tolerance: float) -> float:
     0.0015
     """
     positive(tolerance=tolerance)
-    return 0.3 * tolerance
+    return math.floor(3000 * tolerance + 0.5) / 10000
 
 
 @formula(title="Deviation g of a metric thread", text="allowance = (15 + 11 * pitch) / 1000", source=ISO_965)

@@ -22,13 +22,13 @@ CHECKS = [
     Check("turned_tapers.compound_scale", {"half": 30.0, "from_cross": 1}, 60.0, 1e-9, COMMON),
     Check("turned_tapers.compound_scale", {"half": 30.0, "from_cross": 0}, 30.0, 1e-9, COMMON),
     # 1/2-13 UNC-2A: pitch diameter 0.4485 to 0.4435; 1/4-20: 0.2164 to 0.2127; 3/4-10: 0.6832 to 0.6773.
-    Check("thread_limits.tolerance_2a", {"diameter": 0.5, "pitch": 1 / 13, "engagement": 0.5}, 0.0050, 6e-5, B1_1),
-    Check("thread_limits.tolerance_2a", {"diameter": 0.25, "pitch": 0.05, "engagement": 0.25}, 0.0037, 6e-5, B1_1),
-    Check("thread_limits.tolerance_2a", {"diameter": 0.75, "pitch": 0.1, "engagement": 0.75}, 0.0059, 6e-5, B1_1),
+    Check("thread_limits.tolerance_2a", {"diameter": 0.5, "pitch": 1 / 13, "engagement": 0.5}, 0.0050, 1e-9, B1_1),
+    Check("thread_limits.tolerance_2a", {"diameter": 0.25, "pitch": 0.05, "engagement": 0.25}, 0.0037, 1e-9, B1_1),
+    Check("thread_limits.tolerance_2a", {"diameter": 0.75, "pitch": 0.1, "engagement": 0.75}, 0.0059, 1e-9, B1_1),
     Check("thread_limits.usual_engagement", {"pitch": 1 / 18}, 0.5, 1e-9, B1_1),
     Check("centre_drills.centre_mouth", {"body": 0.25, "part": 0.75}, 0.1875, 1e-12, COMMON),
-    Check("thread_limits.allowance_2a", {"tolerance": 0.0050}, 0.0015, 6e-5, B1_1),
-    Check("thread_limits.allowance_2a", {"tolerance": 0.0059}, 0.0018, 6e-5, B1_1),
+    Check("thread_limits.allowance_2a", {"tolerance": 0.0050}, 0.0015, 1e-9, B1_1),
+    Check("thread_limits.allowance_2a", {"tolerance": 0.0059}, 0.0018, 1e-9, B1_1),
     # M12 6g: 10.829 to 10.679 with a basic 10.863; M6: 5.324 to 5.212, basic 5.350; M10: 8.994 to 8.862, basic 9.026.
     Check("thread_limits.allowance_6g", {"pitch": 1.75}, 0.034, 6e-4, ISO_965_2),
     Check("thread_limits.allowance_6g", {"pitch": 1.5}, 0.032, 6e-4, ISO_965_2),

@@ -50,7 +50,7 @@ def turned_and_milled(part: PartPlan, cuts: dict[str, Cut]) -> Solid:
             gone += [*holes.REMOVERS[feature.shape](feature, size, cut), *holes.as_drilled(feature, size, before)]
         else:
             turned.append(feature)
-    return turned_part(replace(shape, features=tuple(turned))) - together(gone)
+    return turned_part(replace(part, shape=replace(shape, features=tuple(turned)))) - together(gone)
 
 
 def block_size(shape: ShapePlan) -> tuple[float, float, float]:

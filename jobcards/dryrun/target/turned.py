@@ -2,12 +2,14 @@
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.solids import Solid, cone, corners, cylinder, laid, ring
+from jobcards.dryrun.target import lathe
 from jobcards.dryrun.target.place import BEYOND, TOUCHES
-from jobcards.planning.card import ShapePlan
+from jobcards.planning.card import PartPlan
 
 
-def turned_part(shape: ShapePlan) -> Solid:
-    """A bar with its turned diameters and chamfers; its axis is y = z = 0."""
+def turned_part(part: PartPlan) -> Solid:
+    """A bar with all its turned shapes; its axis is y = z = 0."""
+    shape = part.shape
     length, diameter = shape.sizes["length"].value, shape.sizes["diameter"].value
     solid = cylinder(diameter, 0.0, length)
     for feature in shape.features:
@@ -19,8 +21,9 @@ def turned_part(shape: ShapePlan) -> Solid:
             low = sizes["from"] - (BEYOND * diameter if sizes["from"] <= TOUCHES else 0.0)
             high = sizes["to"] + (BEYOND * diameter if sizes["to"] >= length - TOUCHES else 0.0)
             solid -= ring(sizes["diameter"], 2 * diameter, low, high)
-        elif feature.shape != "turned chamfer":
+        elif feature.shape not in ("turned chamfer", *lathe.TAKEN, *lathe.NOTHING_TAKEN):
             raise CannotFollow(f"the dry run does not know the shape “{feature.shape}” of {feature.name}")
+    solid = lathe.take(solid, part)
     for feature in shape.features:
         if feature.dry_run and feature.shape == "turned chamfer":
             solid -= chamfer(solid, feature.sizes["size"].value, 1 if feature.enters == "right end" else -1, diameter)

@@ -4,6 +4,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
+from jobcards.planning.lathe.outline import standing
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -40,7 +41,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
                 "measure."
             )
         )
-        words += nose_words(turn, cut_id, tool, found["feed a turn"], length.value < turn.length.value)
+        words += nose_words(turn, cut_id, tool, found["feed a turn"], has_shoulder(turn, feature))
     turn.turned_to(turn.far(sizes), reached[-1])
     return Cut(
         cut_id,
@@ -57,6 +58,16 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         caution=said["caution"],
         rough=operation.rough,
     )
+
+
+def has_shoulder(turn: Turning, feature: FeaturePlan) -> bool:
+    """Whether the diameter ends at a larger one."""
+    far = turn.far(dict(feature.sizes)).value
+    beyond = far - 1e-6 if turn.free_end == "right end" else far + 1e-6
+    if not 0 < beyond < turn.length.value:
+        return False
+    bar = turn.route.blank.sizes["diameter"]
+    return standing(turn.route.turned, beyond, bar).value > feature.sizes["diameter"].value + 1e-9
 
 
 def nose_words(turn: Turning, cut_id: str, tool: CutterPlan, feed: Number, shoulder: bool) -> list[Line]:

@@ -34,8 +34,10 @@ def plan_centre(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         line("The pilot breaks when it is forced: turn fast, feed gently, clear the chips."),
     ]  # fmt: skip
     title = line("Centre drill {feature}", feature=from_job(feature.name))
-    return drilled(turn, cut_id, operation, feature, "centre drill", sizes["depth"], sizes["mouth"], words,
-                   {"mouth": sizes["mouth"]}, title)  # fmt: skip
+    shape = {name: sizes[name] for name in ("mouth", "pilot", "pilot length")}
+    return drilled(
+        turn, cut_id, operation, feature, "centre drill", sizes["depth"], sizes["mouth"], words, shape, title
+    )
 
 
 def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:

@@ -194,6 +194,26 @@ def seated(route: Route, out: str, by: FeaturePlan) -> bool:
     return wide.value > by.sizes["diameter"].value * 1.02
 
 
+def plain_length(route: Route, set_up_id: str, out: str, by: FeaturePlan) -> Number:
+    """How far the diameter held runs on plain behind its shoulder, to its end or to what was cut into it."""
+    left_out = out == "left end"
+    edge, end = (by.sizes["from"], by.sizes["to"]) if left_out else (by.sizes["to"], by.sizes["from"])
+    low, high = by.sizes["from"].value, by.sizes["to"].value
+    near = "from" if left_out else "to"
+    inside = [
+        f.sizes[near]
+        for f in route.shape.features
+        if f.name in route.done and f.name != by.name and near in f.sizes and low <= f.sizes[near].value <= high
+    ]
+    stop = min([*inside, end], key=lambda n: abs(n.value - edge.value))
+    if stop is end:
+        return by.sizes["length"]
+    first, second = (edge, stop) if left_out else (stop, edge)
+    return route.work.of(set_up_id).length(
+        "plain", locating.incremental_move, "plain length that the jaws may hold", start=first, target=second
+    )
+
+
 def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chuck) -> HoldPlan | None:
     """Held in jaws by a finished diameter: a shoulder against the jaws, or so far out as the work asks."""
     work, shape, hold = route.work, route.shape, set_up.hold
@@ -221,7 +241,8 @@ def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chu
                 position=edge,
             )
         )
-        grip = depth if depth.value <= feature.sizes["length"].value else feature.sizes["length"]
+        plain = plain_length(route, set_up_id, hold.out, feature)
+        grip = depth if depth.value <= plain.value else plain
         where = line("pushed back until the shoulder lies against the jaws")
     else:
         out = work.of(set_up_id).length(

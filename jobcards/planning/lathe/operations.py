@@ -74,10 +74,11 @@ def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
         sizes["leave"] = (
             edge if operation.face == "left end" else turn.from_free_end(edge, "thickness left", f"{cut_id}.leave")
         )
+        sizes["take off"] = to_come_off(turn, cut_id)
         words = [
             line(
                 "About {off} has to come off. Touch the {face} and creep up.",
-                off=to_come_off(turn, cut_id),
+                off=sizes["take off"],
                 face=operation.face,
             ),
             line(

@@ -64,12 +64,13 @@ def name_cut(set_up_id: str, operation: Operation, taken: set[str]) -> str:
 
 def clear_of_jaws(turn: Turning, held: HoldPlan, cuts: list[Cut]) -> None:
     """Nothing on the outside is cut so far in that the tool meets what holds the work."""
-    out = held.sizes["stick-out"]
+    out, room = held.sizes["stick-out"], turn.work.rule("chuck clearance")
     for cut in cuts:
         length = cut.sizes.get("length")
-        if cut.kind in OUTSIDE and length is not None and length.value > out.value + 1e-9:
+        if cut.kind in OUTSIDE and length is not None and length.value > out.value - room.value + 1e-9:
             turn.work.problem(
                 turn.part.features[cut.feature].mark,
-                f"“{cut.feature}” is cut as far as {length.shown} from the end, and only {out.shown} stands out",
+                f"“{cut.feature}” is cut as far as {length.shown} from the end, and {out.shown} stands out: "
+                f"less than {room.shown} is left before the jaws",
                 "hold the work by another diameter, or turn it in another set-up",
             )

@@ -1,0 +1,45 @@
+"""The work at the lathe in the middle of a set-up, and a stroke of the tool."""
+
+from dataclasses import dataclass, replace
+
+from jobcards.dryrun.reading import Reader
+from jobcards.dryrun.solids import Solid, extent
+
+
+@dataclass(frozen=True)
+class AtLathe:
+    """The work as it stands, the bar's radius at the touch, the dial's preset there, and what a dial mark moves in."""
+
+    work: Solid
+    read: Reader
+    touched_radius: float
+    preset: float
+    infeed_of_dial: float
+    compound_from_cross: bool = True  # what its scale counts from
+    supported: bool = False  # a centre stands in the end: the tool stops short of it
+
+    @property
+    def end(self) -> float:
+        """Where the end that stands out is now."""
+        return extent(self.work)[1][2]
+
+    @property
+    def outer(self) -> float:
+        """A diameter well outside the work."""
+        return 4 * self.touched_radius
+
+    def now(self, work: Solid) -> "AtLathe":
+        """The same, with the work as it is by now."""
+        return replace(self, work=work)
+
+    def radius(self, dial: float) -> float:
+        """The radius the tool cuts at a dial setting."""
+        return self.touched_radius - (dial - self.preset) * self.infeed_of_dial
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """What the tool sweeps, and all that leaves the work by it."""
+
+    sweep: Solid
+    gone: Solid
