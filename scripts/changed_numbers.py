@@ -4,6 +4,8 @@ python3 scripts/changed_numbers.py         against the main branch
 python3 scripts/changed_numbers.py REV     against a commit, a tag or another branch
 """
 
+from __future__ import annotations
+
 import sys
 
 from _setup import ROOT, inside

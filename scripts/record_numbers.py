@@ -4,6 +4,8 @@ python3 scripts/record_numbers.py           every job
 python3 scripts/record_numbers.py SLUG ...  these jobs
 """
 
+from __future__ import annotations
+
 import sys
 
 from _setup import ROOT, inside

@@ -54,7 +54,7 @@ def load_family(path: Path) -> list[Job]:
 def load_job(path: Path, variant: str = "") -> Job:
     """A job definition, its sizes worked out; a variant has some sizes changed.
 
-    Raises ProblemsFound with all there is to mend.
+    Raises ProblemsFound with all there is to mend, and KeyError when there is no such variant.
     """
     root, reader = opened(path)
     try:
@@ -62,7 +62,7 @@ def load_job(path: Path, variant: str = "") -> Job:
     except TooManyProblems:
         raise ProblemsFound(reader.problems) from None
     variants: dict[str, dict[str, StatedSize]] = read.values.get("variants") or {}
-    stated = {**(read.values.get("sizes") or {}), **variants.get(variant, {})}
+    stated = {**(read.values.get("sizes") or {}), **(variants[variant] if variant else {})}
     tables = Tables(limits, general_tolerance, formula_of(general_tolerance).source)
     work = SizeWork(stated, reader.unit, read.values.get("general_tolerance") or "medium", tables, every_formula())
     sizes = work.all()

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from jobcards.pages import record_keeping
+from jobcards.pages.build import ROOT
 
 SLUG = next(iter(record_keeping.jobs()), "")
 
@@ -45,7 +46,33 @@ def test_a_changed_number_is_told_with_old_and_new_and_no_other(repository: Path
     assert lines[0].startswith(f"{SLUG}: 1 of ")
     assert len(lines) == 4
     assert lines[3].split()[0] == recorded[3]["id"]
+    assert lines[3].endswith(f"jobcards/jobs/{SLUG}.yml:{line_of_size(recorded[3]['label'])}")
     assert lines[3].index("99.9999") < lines[3].rindex(now)
+
+
+def line_of_size(label: str) -> int:
+    """Where the file states the size that a label begins with, found without reading the definition."""
+    text = (ROOT / record_keeping.DEFINITIONS / f"{SLUG}.yml").read_text(encoding="utf-8").splitlines()
+    return next(n for n, line in enumerate(text, 1) if line.strip().startswith(f"{label.split(',')[0]}: "))
+
+
+def test_without_a_record_the_definition_of_then_is_worked_out(repository: Path) -> None:
+    """The job as it is now, its second size made larger since; nothing recorded."""
+    (repository / record_keeping.FOLDER / f"{SLUG}.json").unlink()
+    text = (ROOT / record_keeping.DEFINITIONS / f"{SLUG}.yml").read_text(encoding="utf-8")
+    assert "daylight: 3/32 ±0.006" in text
+    (repository / record_keeping.DEFINITIONS).mkdir(parents=True)
+    file = repository / record_keeping.DEFINITIONS / f"{SLUG}.yml"
+    file.write_text(text.replace("daylight: 3/32", "daylight: 1/16"), encoding="utf-8")
+    commit(repository)
+    told = record_keeping.report("main", repository)
+    row = next(line for line in told.splitlines() if line.startswith("size-daylight.nominal "))
+    assert row.index("0.0625 in") < row.index("0.0938 in")
+
+
+def test_the_branch_of_the_origin_will_do(repository: Path, tmp_path: Path) -> None:
+    in_git(repository, "update-ref", "refs/remotes/origin/elsewhere", "HEAD")
+    assert record_keeping.report("elsewhere", repository) == "No published number differs from origin/elsewhere."
 
 
 def test_a_new_card_and_a_card_that_is_gone_are_told(repository: Path) -> None:
@@ -53,7 +80,7 @@ def test_a_new_card_and_a_card_that_is_gone_are_told(repository: Path) -> None:
     (folder / f"{SLUG}.json").rename(folder / "no-such-job-now.json")
     commit(repository)
     told = record_keeping.report("main", repository)
-    assert f"{SLUG}: nothing recorded at main; the card has " in told
+    assert f"{SLUG}: a new card with " in told
     assert "no-such-job-now: the card is gone" in told
 
 
