@@ -17,10 +17,11 @@ SET_AT_THE_MACHINE = {
 # Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
 SET_OR_MEASURED = (
     "take off", "leave", "diameter", "depth", "across", "over", "length",
+    "whole length", "half angle", "scale", "travel", "set-over", "infeed angle", "infeed", "mouth", "width", "radius",
     "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
     "for grinding", "temperature", "soak", "case", "time at heat", "least", "aim", "most",
 )  # fmt: skip
-LATHE_AXES = {"x": "Cross slide", "z": "Carriage"}
+LATHE_AXES = {"x": "Cross slide", "y": "Compound", "z": "Carriage"}
 # Marking out: heights over the surface plate, with the block standing on each of three faces.
 STANDING = {"x": "Height, on the left end", "y": "Height, on the bottom", "z": "Height, on the back"}
 AXES = {"lathe": LATHE_AXES, "lay out": STANDING}

@@ -46,8 +46,21 @@ SIZES_OF = {
     "turn": ("diameter",),
     "turn chamfer": ("size",),
     "part off": (),
+    "turn groove": ("diameter",),
+    "taper by compound": ("scale", "travel"),
+    "taper by set-over": ("set-over",),
+    "taper by form": ("angle",),
+    "turn radius": ("radius",),
+    "thread": ("infeed angle", "length"),
+    "knurl": ("pitch", "length"),
+    "turn bore": ("diameter",),
+    "centre drill": ("mouth",),
+    "lathe drill": (),
+    "lathe ream": (),
+    "lathe tap": (),
 }
 SET_RATES = ("speed", "feed", "strokes")
+LAST_PASS = ("turn", "turn bore", "thread", "taper by compound", "taper by set-over")
 LEAVE_OR_TAKE = ("leave", "take off", "size")
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
 
@@ -218,7 +231,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
         first = join(["first ", position(writer, cut.positions[0])])
         pitch = join(["then every ", strong(writer, feature.sizes["pitch"])])
         yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], " ")
-    elif cut.kind == "turn" and len(cut.positions) > 1:
+    elif cut.kind in LAST_PASS and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif cut.kind in wall_strokes.KINDS:
         yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))

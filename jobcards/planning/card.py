@@ -30,8 +30,12 @@ class FeaturePlan:
     "pin", "between pins" or "over pins"; V-groove: "width", "depth", "angle", "centre", "pin", "over the pin"; chamfer:
     "size", "angle", "depth"; corner round: "radius";
     turned diameter: "diameter", "from", "to"; turned chamfer: "size";
-    cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up on
-    the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
+    turned groove, undercut: "diameter", "width", "from", "to"; taper (`toward` its thin end): "large", "small", "half
+    angle", "from", "to", "length"; turned thread: "diameter", "turn to", "thread pitch", "root", "thread depth", "wire",
+    "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole: "mouth",
+    "pilot", "pilot length", "depth"; knurl: "pitch", "from", "to"; turned radius: "radius", "at";
+    cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up
+    on the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
     "length"; "across", "corners"; "over" (to the far side); "width". A worked extra may stand beside them
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
@@ -92,10 +96,10 @@ class HoldPlan:
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
-    chuck and collet: "stick-out", "grip", "held diameter".
-    round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at the
-    start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own "block
-    length", "block width", "block height", "opening", "block angle"; `support` says whether a centre steadies the end.
+    chuck, collet, "between centres" and "faceplate": "stick-out", "grip", "held diameter"; "centre point" with a centre.
+    round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
+    the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
+    "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
     """
 
     kind: str
@@ -120,8 +124,9 @@ class Touch:
     touches whose middle is zero), "line" (the cutter is set to a scribed line), "surface" (tool on the upper face,
     paper
     between), "corner" (tool on the highest corner of tilted work), "kept" (from the set-up before),
-    "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end); round work: "round side" and "round
-    pair" (its side; one, or one of two), "round top" (paper on top, at `distance` from the left end), "swung" (indicator).
+    "bar" (lathe: tool on the bar's outside), "end" (lathe: tool on the faced end); round work: "round side" and
+    "round pair" (its side; one, or one of two), "round top" (paper on top, at `distance` from the left end), "swung"
+    (indicator).
     `preset` is what the readout or dial is set to at the touch. `side` says where the tip stands seen from the work
     along the axis: -1 on the minus side. `tip` is the tip diameter, or the thickness of the feeler.
     """
@@ -139,8 +144,8 @@ class Touch:
 
 @dataclass(frozen=True)
 class Position:
-    """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, z the
-    carriage).
+    """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, y
+    the compound, z the carriage).
     """
 
     label: Line
@@ -186,6 +191,13 @@ class Cut:
     "slope": the cutter levels the tilted work; "depth" below the corner touched; positions x from, to.
     "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
+    "turn groove": a position a plunge: x dial, z the tool's nearer edge from the faced end; "tool width", "diameter".
+    "taper by compound", "taper by set-over", "taper by form": a position a pass at the thin end; "half angle", and
+    "scale" and "travel" of the compound, "set-over" of the tailstock, or the tool's "angle".
+    "thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length". "knurl": "pitch", "length".
+    "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
+    "centre drill", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the faced end.
+    "turn radius": position z the corner; "radius". "turn face" may also have "whole length" to reach.
     "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
     "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
     "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".

@@ -6,6 +6,7 @@ from jobcards import quantity
 from jobcards.definition import shop as kit
 from jobcards.planning.card import FeaturePlan, InspectionRow, PartPlan
 from jobcards.planning.measured import MILLED
+from jobcards.planning.lathe.measured import TURNED
 from jobcards.planning.number import Number, Show
 from jobcards.planning.round_work.measured import ROUND
 from jobcards.planning.words import Line, line
@@ -68,6 +69,9 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
         return deep + places_measured(feature)
     if feature.shape in ROUND:
         listed = ROUND[feature.shape]
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
+    if feature.shape in TURNED:
+        listed = TURNED[feature.shape]
         return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
     if feature.shape in MILLED:
         listed = MILLED[feature.shape]

@@ -91,7 +91,7 @@ def plan_between_centres(route: Route, set_up_id: str, set_up: SetUp, centres: k
         line("Lengths count from the {out}.", out=hold.out),
     )
     sizes = {"held diameter": held, "grip": dog, "stick-out": out, "centre point": point}
-    return HoldPlan("between centres", from_shop(hold.holder), sizes, out=hold.out, instructions=said)
+    return HoldPlan("between centres", from_shop(hold.holder), sizes, out=hold.out, support="centre", instructions=said)
 
 
 def plan_on_faceplate(route: Route, set_up_id: str, set_up: SetUp, plate: kit.Faceplate) -> HoldPlan | None:

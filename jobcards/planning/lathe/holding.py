@@ -102,7 +102,9 @@ def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Ch
                 ratio=ratio,
             )
         )
-    return HoldPlan("chuck", from_shop(hold.holder), sizes, out=hold.out, instructions=tuple(said))
+    return HoldPlan(
+        "chuck", from_shop(hold.holder), sizes, out=hold.out, support=hold.support, instructions=tuple(said)
+    )
 
 
 def held_place(route: Route, out: str) -> float:
@@ -287,7 +289,9 @@ def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chu
     if support is not None:
         sizes["centre point"] = support
         said.append(line("Bring up the tailstock centre, {point} across, into its hole; oil it.", point=support))
-    return HoldPlan("chuck", from_shop(hold.holder), sizes, out=hold.out, instructions=tuple(said))
+    return HoldPlan(
+        "chuck", from_shop(hold.holder), sizes, out=hold.out, support=hold.support, instructions=tuple(said)
+    )
 
 
 def plan_in_collet(route: Route, set_up_id: str, set_up: SetUp, collet: kit.Collet) -> HoldPlan | None:

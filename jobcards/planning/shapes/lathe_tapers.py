@@ -13,6 +13,7 @@ from jobcards.planning.work import Work
 from jobcards.trade import (
     milling,
     screw_cutting,
+    stackups,
     standard_tapers,
     tapers,
     thread_limits,
@@ -165,15 +166,22 @@ def plan_thread(work: Work, feature_id: str, name: str, written: Feature, part: 
         "wire": wire,
         **sizes,
     }
-    for which, limit in (("most", upper), ("least", lower)):
+    for which, end, limit in (("most", "upper", upper), ("least", "lower", lower)):
         found[f"over wires, {which}"] = numbers.length(
-            f"over-{which}",
+            f"over.{end}",
             thread_wires.over_wires_of_pitch_diameter,
             f"{name}: over three wires, {which}",
             pitch_diameter=limit,
             pitch=pitch,
             wire=wire,
         )
+    found["over wires"] = numbers.length(
+        "over",
+        stackups.mean,
+        f"{name}: over three wires, middle of the limits",
+        low=found["over wires, least"],
+        high=found["over wires, most"],
+    )
     return FeaturePlan(name, "turned thread", "", found)
 
 
