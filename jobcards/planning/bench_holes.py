@@ -3,9 +3,10 @@
 from dataclasses import replace
 
 from jobcards.definition.job import Operation, SetUp
+from jobcards.planning.by_hand import HAND
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.drill_press import SHAPES, check_guide, positions
-from jobcards.planning.holes.cut import KIND_BY_HAND, HoleCut
+from jobcards.planning.holes.cut import HoleCut
 from jobcards.planning.holes.plan import plan_hole
 from jobcards.planning.route import Route
 from jobcards.planning.words import line
@@ -13,8 +14,8 @@ from jobcards.planning.work import from_shop, slug
 
 
 def is_hole(feature: FeaturePlan, cutter: str) -> bool:
-    """Whether a kind of cutter finishes a hole by hand here: a hand tap, a hand reamer or a countersink."""
-    return feature.shape in SHAPES and cutter in KIND_BY_HAND
+    """Whether it is a hole that is cut, not filed or lapped: with a hand tap, a hand reamer or a countersink."""
+    return feature.shape in SHAPES and cutter not in HAND
 
 
 def bench_hole(route: Route, set_up: SetUp, set_up_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:

@@ -12,7 +12,7 @@ from jobcards.planning.card import BlankPlan, SetUpPlan, ShapePlan
 from jobcards.planning.drill_press import drill_press_set_up
 from jobcards.planning.grind import grind_set_up, left_for_grinding
 from jobcards.planning.heat import heat_set_up
-from jobcards.planning.holes.tap_drill import with_tap_drills
+from jobcards.planning.holes.tap_drill import all_named, with_tap_drills
 from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.lay_out import lay_out_set_up
 from jobcards.planning.mill.set_up import mill_set_up
@@ -54,6 +54,8 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     """One set-up, by the kind of its machine."""
     work = route.work
     set_up = with_tap_drills(route, set_up)
+    if not all_named(set_up):
+        return None  # told already
     bring_stand_ins(route, set_up)
     lacking = list(check_setup_in(set_up, work.shop))
     if lacking:

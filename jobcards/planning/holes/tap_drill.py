@@ -24,9 +24,14 @@ def shop_drills(work: Work) -> dict[str, float]:
 
 def with_tap_drills(route: Route, set_up: SetUp) -> SetUp:
     """The set-up with every `tap drill` named."""
-    if not any(operation.cutter == TAP_DRILL for operation in set_up.operations):
+    if all_named(set_up):
         return set_up
     return replace(set_up, operations=[chosen(route, operation) for operation in set_up.operations])
+
+
+def all_named(set_up: SetUp) -> bool:
+    """Whether no tap drill is left without a name."""
+    return all(operation.cutter != TAP_DRILL for operation in set_up.operations)
 
 
 def chosen(route: Route, operation: Operation) -> Operation:

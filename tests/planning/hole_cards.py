@@ -1,0 +1,22 @@
+"""The demonstration plates of the tests, as they are and with something changed."""
+
+from functools import cache
+from pathlib import Path
+
+from jobcards.definition import load_job, load_shop
+from jobcards.planning import Card, plan_card
+from tests.planning.cards import SHOP, swapped
+
+JOBS = Path(__file__).parents[1] / "jobs"
+
+
+@cache
+def plate(name: str) -> Card:
+    """A plate worked out for the evening workshop."""
+    return plan_card(load_job(JOBS / f"{name}.yml"), load_shop(SHOP))
+
+
+def spoilt(name: str, folder: Path, swap: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
+    """A plate with one thing changed in its definition, and some in the shop."""
+    job = swapped(JOBS / f"{name}.yml", folder / f"{name}.yml", (swap,))
+    return plan_card(load_job(job), load_shop(swapped(SHOP, folder / SHOP.name, shop)))
