@@ -22,7 +22,10 @@ from jobcards.definition.kinds import (
 from jobcards.definition.model import Model
 from jobcards.definition.shop_dividing import KINDS as DIVIDING_KINDS
 from jobcards.definition.shop_drilling import DrillPress, Guide
-from jobcards.definition.shop_machines import Furnace, Saw, Shaper, SurfaceGrinder
+from jobcards.definition.shop_machines import Furnace as Furnace
+from jobcards.definition.shop_machines import Saw as Saw
+from jobcards.definition.shop_machines import Shaper as Shaper
+from jobcards.definition.shop_machines import SurfaceGrinder as SurfaceGrinder
 
 CUTTER_MATERIALS = ("high-speed steel", "carbide")
 

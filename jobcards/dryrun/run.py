@@ -31,9 +31,7 @@ def dry_run(card: Card, shown: Mapping[str, str] | None = None) -> DryRun:
     `shown` is the shown text of every number by its id, as read from numbers.json or a page; by default the card's own.
     """
     read = Reader(published(card) if shown is None else shown)
-    others = (
-        replace(part, id=way.id, set_ups=part.route_of(way)) for part in card.parts for way in part.alternatives
-    )
+    others = (replace(part, id=way.id, set_ups=part.route_of(way)) for part in card.parts for way in part.alternatives)
     return DryRun(
         tuple(run_part(card, part, read) for part in card.parts),
         tuple(run_part(card, part, read) for part in others),

@@ -130,6 +130,7 @@ def plan_gather(
         ("Holding", holding),
         ("Finding zero", finders),
         ("Measuring", instruments),
+        ("For another way of doing it", other_cutters(parts, cutters)),
         (
             "At hand",
             [
@@ -154,6 +155,13 @@ def round_things(hold: HoldPlan) -> list[Line]:
     }
     out = [things[hold.kind]] if hold.kind in things else []
     return [*out, line("tailstock with its centre")] if out and hold.support else out
+
+
+def other_cutters(parts: tuple[PartPlan, ...], there: list[Line]) -> list[Line]:
+    """The cutters that only an alternative asks for."""
+    ways = (way for part in parts for way in part.alternatives)
+    asked: list[Line] = [(cut.cutter.name,) for way in ways for s in way.set_ups for cut in s.cuts if cut.cutter]
+    return [cutter for cutter in asked if cutter not in there]
 
 
 def unlike(items: list[Line]) -> tuple[Line, ...]:

@@ -16,10 +16,7 @@ from jobcards.definition.shop_dividing import Indexer
 def check_shop(job: Job, shop: Shop) -> list[Problem]:
     """Every problem of doing a job in a shop that can be seen without working anything out."""
     return [
-        problem
-        for part in job.parts.values()
-        for setup in every_setup(part)
-        for problem in check_setup_in(setup, shop)
+        problem for part in job.parts.values() for setup in every_setup(part) for problem in check_setup_in(setup, shop)
     ]
 
 

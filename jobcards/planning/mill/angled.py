@@ -129,6 +129,7 @@ def tilt_notes(work: Work, set_up_id: str, tilt: Number) -> tuple[list[Line], li
         line("With the head tilted, the quill no longer moves straight up and down: set depth with the knee."),
     ]
     after = [
+        line("Do not leave the machine with its head tilted: whoever comes to it next trusts it to be square."),
         line(
             "Back to square: indicator in the spindle, sweep a circle {sweep} across on the clean table, left to "
             "right and front to back.",

@@ -234,6 +234,7 @@ def reason(face: str, end: bool, done: list[str]) -> str:
 
 def square_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan:
     """The blank squared on all faces."""
+    assert set_up.square_up is not None
     cuts = plan_squaring(
         route.work, set_up_id, set_up, route.part, route.shape, route.blank, mill.spindle_steps, route.ground
     )
