@@ -11,6 +11,12 @@ SHOP = next(path for path in shop_paths() if path.stem == "evening-workshop")
 
 
 @cache
+def shipped(slug: str) -> Card:
+    """A shipped job worked out for the evening workshop."""
+    return plan_card(load_job(CLAMP.with_name(f"{slug}.yml")), load_shop(SHOP))
+
+
+@cache
 def clamp() -> Card:
     """The equalising clamp worked out for the evening workshop."""
     return plan_card(load_job(CLAMP), load_shop(SHOP))
