@@ -1,6 +1,6 @@
 """The wall sheet: one printed page with what is set and read at the machine, large."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from itertools import groupby
 
 from jobcards.pages import html, qr, wall_strokes
@@ -14,6 +14,8 @@ from jobcards.planning.number import Number
 QUIET = "---\nsearch:\n  exclude: true\nhide:\n  - navigation\n  - toc\n---\n\n"
 # More places than this are shown as the first and the last one, or as pitch and count.
 MOST_PLACES = 4
+MOST_HOLES = 24  # no pitch and count tells where the holes of a circle or a grid are
+HOLES = ("spot", "drill", "plunge", "counterbore", "bore", "ream", "tap", "countersink", "lay out")
 MOST_LIMITS = 8
 # What a line on the wall tells of each kind of cut; the place itself says the rest.
 SIZES_OF = {
@@ -108,7 +110,7 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
     if common:
         lines.append(row("place", "all at ", join((position(writer, each) for each in common), " and ")))
     for cuts in runs(set_up.cuts):
-        lines += run_lines(writer, cuts, features, places=not common)
+        lines += run_lines(writer, cuts, features, places=not common, again=repeated(set_up.cuts))
     return Block("wall-set-up", tuple(lines))
 
 
@@ -195,7 +197,11 @@ def place_axes(place: Position) -> tuple[Number | None, Number | None, Number | 
 
 
 def run_lines(
-    writer: Writer, cuts: Sequence[Cut], features: Mapping[str, FeaturePlan], places: bool = True
+    writer: Writer,
+    cuts: Sequence[Cut],
+    features: Mapping[str, FeaturePlan],
+    places: bool = True,
+    again: Collection[str] = (),
 ) -> list[Html]:
     """The cutter with speed and feed, then what it cuts: where to and how deep."""
     first = cuts[0]
@@ -204,15 +210,30 @@ def run_lines(
         rates = [strong(writer, first.rates[key], unit=True) for key in SET_RATES if key in first.rates]
         lines.append(row("tool", join([writer.authored(first.cutter.name), *rates], " ")))
     told = [
-        element("span", cut_told(writer, cut, features.get(cut.feature), places), class_="wall-step") for cut in cuts
+        element("span", cut_told(writer, cut, features.get(cut.feature), places, cut.id in again), class_="wall-step")
+        for cut in cuts
     ]
     return [*lines, row("cut", join(told, " "))]
 
 
-def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool) -> Html:
+def repeated(cuts: Sequence[Cut]) -> set[str]:
+    """The cuts, by their ids, that go to the same many places as one before them."""
+    seen: set[tuple[str, ...]] = set()
+    found = set()
+    for cut in cuts:
+        places = tuple(axis.shown for place in cut.positions for axis in place_axes(place) if axis)
+        if len(cut.positions) > MOST_PLACES and places in seen:
+            found.add(cut.id)
+        seen.add(places)
+    return found
+
+
+def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool, again: bool = False) -> Html:
     """One cut: its name, its sizes, its places unless they have been told."""
     sizes = (join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items())
-    where = place_lines(writer, cut, feature) if places else ()
+    where: Iterable[str] = place_lines(writer, cut, feature) if places else ()
+    if places and again:
+        where = ("same places",)
     turned = [move_in_short(writer, cut)] if any(station.move for station in cut.stations) else []
     return join([name_of(writer, cut, feature), *sizes, *where, *turned], " ")
 
@@ -235,7 +256,7 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif cut.kind in wall_strokes.KINDS:
         yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))
-    elif len(cut.positions) > MOST_PLACES and cut.kind != "lay out":
+    elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])
     else:
         yield from (position(writer, each) for each in cut.positions)
