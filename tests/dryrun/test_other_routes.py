@@ -7,11 +7,13 @@ from pathlib import Path
 import pytest
 
 from jobcards import quantity
+from jobcards.definition import load_job, load_shop
 from jobcards.dryrun import DryRun, dry_run
 from jobcards.dryrun.reading import published
-from jobcards.planning import Card
+from jobcards.planning import Card, plan_card
 from jobcards.planning.number import Number
-from tests.planning.jaws import changed_jaw, jaw
+from tests.planning.cards import SHOP
+from tests.planning.jaws import JAW, changed_jaw, jaw
 
 CARD = jaw()
 BLIND = (
@@ -125,3 +127,14 @@ def test_milled_out_of_square_with_what_is_left(tmp_path: Path) -> None:
     assert "jaw-back.for-grinding" not in card.ledger
     without = replace(card, parts=tuple(replace(p, set_ups=p.set_ups[:-2], alternatives=()) for p in card.parts))
     assert dry_run(without).parts[0].largest_deviation == pytest.approx(0.010, abs=0.001)
+
+
+def test_in_millimetres_in_a_shop_in_inches() -> None:
+    """0.8 of case and 0.2 to grind: 1.0 mm is 0.0394 in, and (0.0394 / 0.0250) squared is 2.48 hours at 927 °C."""
+    gauge = plan_card(load_job(JAW.with_name("hard-gauge.yml")), load_shop(SHOP))
+    run = dry_run(gauge)
+    assert run.passed, run.findings()
+    assert gauge.ledger["gauge-front.for-grinding"].value == pytest.approx(0.2)
+    assert gauge.ledger["gauge-case-harden-case.hours"].value == pytest.approx(2.48, abs=0.01)
+    wall = gauge.ledger["gauge-slot-slot-shaper-roughing-tool-right.left-side"]
+    assert not misread(gauge, lambda value: value + 3.175, wall).passed

@@ -259,7 +259,7 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
         )
     said = line(
         "Scribe a line {distance} from the {face}. Bring the cutter's corner or point to it by eye and set {axis} to "
-        "{preset}. By eye a line is held to a few thousandths: enough for the first of a row, not for a fit.",
+        "{preset}. By eye a line is held to about a hair's width: enough for the first of a row, not for a fit.",
         distance=distance,
         face=asked.measured_from,
         axis=axis.upper(),
