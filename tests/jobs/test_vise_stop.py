@@ -1,4 +1,7 @@
-"""The vise stop by pencil. Sources: arithmetic of the drawing; common practice for presets, tap drill and spindle steps."""
+"""The vise stop by pencil.
+
+Sources: arithmetic of the drawing; common practice for presets, tap drill and spindle steps.
+"""
 
 import pytest
 
@@ -14,10 +17,10 @@ PENCIL = {
     f"{FRONT}-stop-screw-hole-1-4-20-tap.x": "2.0000",
     f"{FRONT}-stop-screw-hole-1-4-20-tap.y": "0.6250",
     # 12 * 80 / (3.1416 * 0.201) = 1520; the step below is 1115
-    f"{FRONT}-stop-screw-hole-tap-drill.wanted": "1520",
-    f"{FRONT}-stop-screw-hole-tap-drill.rpm": "1115",
+    f"{FRONT}-stop-screw-hole-no-7-drill.wanted": "1520",
+    f"{FRONT}-stop-screw-hole-no-7-drill.rpm": "1115",
     # 5/8 and 0.060 beyond, and the point of a 0.201 drill: 0.1005 / tan 59° = 0.0604
-    f"{FRONT}-stop-screw-hole-tap-drill.depth": "0.7454",
+    f"{FRONT}-stop-screw-hole-no-7-drill.depth": "0.7454",
     # 5/8 and 0.060
     f"{FRONT}-slot-1-4-end-mill.depth": "0.6850",
     # 9/32 - 0.247
