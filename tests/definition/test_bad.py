@@ -56,3 +56,11 @@ def test_the_jobs_of_the_site_are_read(path: Path) -> None:
 @pytest.mark.parametrize("path", shop_paths(), ids=lambda path: path.stem)
 def test_the_shops_of_the_site_are_read(path: Path) -> None:
     assert load_shop(path).slug == path.stem
+
+
+@pytest.mark.parametrize("name", ["ten-in-a-block", "ten-in-a-pin", "ten-in-a-clamp"])
+def test_ten_mistakes_are_ten_problems_each_on_its_own_line(name: str) -> None:
+    """Counted by hand when the files were written: one mistake, one problem."""
+    lines = (HERE / "bad" / f"{name}.txt").read_text(encoding="utf-8").splitlines()
+    assert len(lines) == 10
+    assert len({line.split(":")[1] for line in lines}) == 10

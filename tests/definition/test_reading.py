@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from jobcards.definition import Mark, ProblemsFound, check_shop, job_paths, load_job, load_shop, shop_paths
+from jobcards.definition import Mark, ProblemsFound, check_shop, job_paths, load_job, load_shop, shop_for, shop_paths
 from jobcards.definition import shop as kit
 from jobcards.definition.features import Hole
 from tests.definition.write import GOOD, loaded, problems, written
@@ -142,10 +142,12 @@ def test_a_mill_has_no_end_that_stands_out(tmp_path: Path) -> None:
     assert told == ["the knee mill is no lathe"]
 
 
-def test_the_jobs_of_the_site_suit_its_shops() -> None:
-    for job in JOBS.values():
-        for shop in shop_paths():
-            assert check_shop(load_job(job), load_shop(shop)) == []
+def test_the_jobs_of_the_site_suit_the_shop_with_their_units() -> None:
+    for path in JOBS.values():
+        job = load_job(path)
+        shop = load_shop(shop_for(job))
+        assert shop.units == job.units
+        assert check_shop(job, shop) == []
 
 
 @pytest.mark.parametrize("middle", ["[left end]", "[left end, right end, left end]", "[left end, left end]"])

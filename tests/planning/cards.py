@@ -3,7 +3,7 @@
 from functools import cache
 from pathlib import Path
 
-from jobcards.definition import job_paths, load_job, load_shop, shop_paths
+from jobcards.definition import Job, Shop, job_paths, load_job, load_shop, shop_for, shop_paths
 from jobcards.planning import Card, plan_card
 
 CLAMP = next(path for path in job_paths() if path.stem == "equalising-clamp")
@@ -37,3 +37,8 @@ def swapped(source: Path, target: Path, swaps: tuple[tuple[str, str], ...]) -> P
         text = text.replace(old, new)
     target.write_text(text, encoding="utf-8")
     return target
+
+
+def kit_for(job: Job) -> Shop:
+    """The shop that a job's card is worked out for."""
+    return load_shop(shop_for(job))

@@ -10,7 +10,7 @@ from jobcards.definition.checks.processes import (
 )
 from jobcards.definition.features import ENDS, FACES
 from jobcards.definition.job import Alternative, Hold, Operation, Part, SetUp, Zero
-from jobcards.definition.problem import Problem, advise
+from jobcards.definition.problem import Problem, advise, nearest
 
 OPPOSITE = {"front": "back", "top": "bottom", "left end": "right end"}
 OPPOSITE |= {other: face for face, other in OPPOSITE.items()}
@@ -169,9 +169,12 @@ def check_operation(operation: Operation, part: Part) -> Iterator[Problem]:
 def check_cut(name: str, part: Part) -> Iterator[Problem]:
     """Every feature is cut to size, once."""
     finished: dict[str, int] = {}
+    misspelt: set[str] = set()
     for setup in part.route:
         for operation in setup.operations:
             if operation.cut not in part.features:
+                if operation.cut and (meant := nearest(operation.cut, part.features)):
+                    misspelt.add(meant)  # told where it stands
                 continue
             if operation.cut in finished:
                 wrong = f"“{operation.cut}” was cut to size in line {finished[operation.cut]} already"
@@ -179,6 +182,6 @@ def check_cut(name: str, part: Part) -> Iterator[Problem]:
             elif not operation.rough:
                 finished[operation.cut] = operation.mark.line
     for feature in part.features:
-        if feature not in finished:
+        if feature not in finished and feature not in misspelt:
             mark = part.features[feature].mark
             yield Problem(mark, f"the feature “{feature}” of “{name}” is never cut to size", "cut it in the route")
