@@ -152,13 +152,15 @@ def pair_to_get(
     """The lowest usual pair that would do where the shop has none, with a warning; nothing where none could do."""
     name, parallels = found
     assert isinstance(parallels, kit.Parallels)
-    if needs.keep is not None:
-        return None
     step, least = work.rule("parallel step").value, work.rule("least grip").value
     lift = jaw_depth.value - height.value + (needs.above.value if needs.above is not None else 0.0)
     wanted = max(lift, needs.below.value if needs.below is not None else 0.0, step)
-    tall = math.ceil(wanted / step - 1e-9) * step
-    if tall >= jaw_depth.value or min(jaw_depth.value - tall, height.value) < min(least, height.value) - 1e-9:
+    tall = math.ceil(wanted / step - 1e-9) * step if needs.keep is None else needs.keep.value
+    if (
+        tall < wanted - 1e-9
+        or tall >= jaw_depth.value
+        or min(jaw_depth.value - tall, height.value) < min(least, height.value) - 1e-9
+    ):
         return None
     convert = work.unit, UNIT[work.shop.units]
     near = min(parallels.pairs, key=lambda pair: abs(pair.height.value({}) - quantity.convert(tall, *convert)))
@@ -166,14 +168,18 @@ def pair_to_get(
     pair = kit.ParallelPair(height=written, thickness=near.thickness, assumed=True, mark=parallels.mark)
     there = work.shop_lengths(f"shop-{slug(name)}-{slug(near.height.text)}", near, {"height": "height"})
     wanted_pair = pair_sizes(work, name, pair, jaw_depth)["parallel height"]
-    work.warnings.append(
-        line(
-            "{set_up}: no pair of the shop's parallels lets cutter and finder clear and grips enough. The card is "
-            "worked out with a pair {wanted} high; the nearest there is {near}.",
-            set_up=from_job(set_up.title),
-            wanted=wanted_pair,
-            near=there["height"],
-        )
+    work.warnings += (
+        []
+        if needs.keep is not None
+        else [
+            line(
+                "{set_up}: no pair of the shop's parallels lets cutter and finder clear and grips enough. The card is "
+                "worked out with a pair {wanted} high; the nearest there is {near}.",
+                set_up=from_job(set_up.title),
+                wanted=wanted_pair,
+                near=there["height"],
+            )
+        ]
     )
     length = work.shop_length(f"shop-{slug(name)}.length", parallels.length, "length of the parallels")
     return name, pair, length
