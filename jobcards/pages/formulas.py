@@ -2,15 +2,17 @@
 
 import ast
 import inspect
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from doctest import DocTestParser, Example
 
 from jobcards import quantity
+from jobcards.pages.formula_text import laid_out, put_in
 from jobcards.pages.html import Html, element, heading, join, link, page, table
+from jobcards.pages.pictures import figure
 from jobcards.trade import every_formula
 from jobcards.trade.formula import FORMULAS, Formula
 
-UNIT_WORDS = {"1": "", "length": "length", "deg": "degrees"}
+UNIT_WORDS = {"1": "number", "deg": "°"}
 MINUS = "−"
 
 
@@ -35,32 +37,79 @@ def place(topic: str) -> str:
     return topic.replace("_", "-")
 
 
+def anchor(entry: Formula) -> str:
+    """The place of a formula on the page of its topic."""
+    return place(entry.function.__name__)
+
+
 def topic_page(topic: str, entries: Sequence[Formula]) -> str:
-    """The page of one topic."""
-    blocks = [heading(1, spoken(topic))]
-    for entry in entries:
+    """The page of one topic: each figure once, above the formulas it explains."""
+    from jobcards.drawing.figures import every_figure
+
+    figures, blocks = every_figure(), [heading(1, spoken(topic))]
+    seen: set[str] = set()
+    for entry in together(entries, {key: one.id for key, one in figures.items()}):
+        one = figures.get(entry.key)
+        if one is not None and one.id not in seen:
+            seen.add(one.id)
+            blocks.append(figure(one.drawing.svg, "formula-figure", one.title))
         blocks += [heading(2, entry.title), formula_block(entry)]
     return page(blocks)
 
 
+def together(entries: Sequence[Formula], figures: Mapping[str, str]) -> list[Formula]:
+    """The formulas as written, those that one figure explains after one another. `figures`: key -> the figure's id."""
+    kept: dict[str, list[Formula]] = {}
+    for entry in entries:
+        kept.setdefault(figures.get(entry.key, entry.key), []).append(entry)
+    return [entry for group in kept.values() for entry in group]
+
+
 def formula_block(entry: Formula) -> Html:
     """One formula: the sentence, the formula, its symbols, an example and where it comes from."""
-    symbols = [
-        (element("b", q.name.replace("_", " ")), UNIT_WORDS.get(q.unit, q.unit), q.meaning) for q in entry.parameters
-    ]
-    symbols.append((element("b", "result"), UNIT_WORDS.get(entry.result.unit, entry.result.unit), entry.result.meaning))
-    shown = worked_examples(entry)
-    example = element("p", element("b", "Example: "), join(shown, "; ")) if shown else Html("")
+    symbols = [(element("b", spaced(q.name)), unit_words(q.unit), q.meaning) for q in entry.parameters]
+    symbols.append((element("b", result_name(entry)), unit_words(entry.result.unit), f"result: {entry.result.meaning}"))
+    shown = [join([each, *worked_line(entry, each)]) for each in worked_examples(entry)]
+    example = element("p", element("b", "Example: "), join(shown, "; "), class_="example") if shown else Html("")
     return element(
         "div",
         element("p", entry.summary),
-        element("p", entry.text.replace("_", " "), class_="formula-text"),
+        element("p", entry.text if entry.worded else laid_out(entry.text), class_="formula-text"),
         table(("Symbol", "Unit", "Meaning"), symbols, class_="symbols"),
         example,
         element("p", element("b", "Source: "), str(entry.source), class_="source"),
         element("p", "In a job definition: ", element("b", entry.function.__name__), class_="call-name"),
         class_="formula",
     )
+
+
+def spaced(name: str) -> str:
+    """A name as words."""
+    return name.replace("_", " ")
+
+
+def unit_words(unit: str) -> str:
+    """A unit as it is told; a formula of lengths works in inches and in millimetres alike.
+
+    >>> unit_words("length"), unit_words("length/min"), unit_words("1"), unit_words("rpm")
+    ('in or mm', 'in/min or mm/min', 'number', 'rpm')
+    """
+    if "length" in unit:
+        return " or ".join(unit.replace("length", each) for each in ("in", "mm"))
+    return UNIT_WORDS.get(unit, unit)
+
+
+def result_name(entry: Formula) -> str:
+    """What the formula gives, as its text names it."""
+    return "result" if entry.worded else spaced(entry.text.partition("=")[0].strip())
+
+
+def worked_line(entry: Formula, told: str) -> list[str]:
+    """The formula with the numbers of an example put in, for one whose result needs more than a sum in the head."""
+    if entry.worded:
+        return []
+    given = dict(each.rpartition(" ")[::2] for each in told.partition(" gives ")[0].split(", "))
+    return [": ", put_in(entry.text, {spaced(q.name): given.get(spaced(q.name), "") for q in entry.parameters})]
 
 
 def worked_examples(entry: Formula) -> list[str]:
