@@ -70,6 +70,9 @@ FORMS: Mapping[str, Callable[[CutterPlan, "AtMill", float], list[Layer]]] = {
 }
 
 
+NECKED = ("T-slot cutter", "dovetail cutter")  # their last layer is a neck, which does not cut
+
+
 def size_of(cutter: CutterPlan, mill: "AtMill", name: str) -> float:
     """A size of the cutter, as the card gives it. Raises CannotFollow when it does not."""
     if name not in cutter.sizes:
@@ -86,6 +89,9 @@ def strokes(cut: Cut, mill: "AtMill") -> list[Solid]:
         left = mill.work if position is cut.positions[0] else mill.work - together(swept)
         if (standing ^ left).volume() > TRACE:
             raise CannotFollow(f"{cut.id}: the cutter would come down on the work where a stroke begins")
+    necked = cut.cutter is not None and cut.cutter.kind in NECKED
+    if necked and (together(along(cut, mill, layers[-1:])) ^ mill.work).volume() > TRACE:
+        raise CannotFollow(f"{cut.id}: the cutter's neck would run into the work")
     return swept
 
 
@@ -93,7 +99,12 @@ def plunged_strokes(cut: Cut, mill: "AtMill") -> list[Solid]:
     """Strokes of a cutter that goes straight down into the work, or into a start hole, where the first one begins."""
     if len(cut.positions) % 2:
         raise CannotFollow(f"{cut.id}: a stroke has a beginning and no end")
-    low, layers = mill.bottom(cut), layers_of(cut, mill)
+    return along(cut, mill, layers_of(cut, mill))
+
+
+def along(cut: Cut, mill: "AtMill", layers: list[Layer]) -> list[Solid]:
+    """What some layers of the cutter sweep, one solid a stroke."""
+    low = mill.bottom(cut)
     places = [(mill.place(p, "x"), mill.place(p, "y")) for p in cut.positions]
     return [
         together(

@@ -152,7 +152,7 @@ def t_slot_cutter_suits(asked: MillCut) -> bool:
         ),
     )
     over = (sizes["head width"].value - tool["diameter"].value) / 2
-    if room is not None and over > room.value + 1e-9:
+    if room is not None and over > room.value - asked.step.value:
         wrong_cutter(
             asked,
             f"the neck of “{asked.operation.cutter}” has {room.shown} of room and would have to move over by more",

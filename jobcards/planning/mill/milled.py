@@ -200,9 +200,10 @@ def clear_with_end_mill(asked: MillCut) -> Cut:
     check_reach(work, asked.operation, tool, depth)
     speeds = asked.speed("milling", diameter)
     feeds = asked.feed(speeds["speed"])
-    passes = rates.plan_depths(work, asked.id, asked.material, depth, "slotting", None if again else diameter)
     if again:
         passes = one_pass(asked, depth)
+    else:
+        passes = rates.plan_depths(work, asked.id, asked.material, depth, "slotting", diameter)
     run, time = run_and_time(asked, diameter, feeds["feed"], coarse, fine, passes["all passes"])
     kind = "plunged strokes" if closed_all_round(feature) else "strokes"
     words = [*entry_words(asked, kind, speeds["speed"]), *stroke_words(asked, single, rough, fine, passes)]
