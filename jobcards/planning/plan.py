@@ -29,6 +29,16 @@ def plan_card(job: Job, shop: Shop) -> Card:
     """
     unit = UNIT[job.units]
     work = Work(job, shop, unit, Ledger(unit))
+    try:
+        return work_out(work)
+    except CannotBeDone as error:  # said by the trade where nobody asked which line is to blame
+        work.problem(job.mark, str(error), "look at the sizes and requirements")
+        raise ProblemsFound(work.problems) from None
+
+
+def work_out(work: Work) -> Card:
+    """The card of a job. Raises ProblemsFound, CannotBeDone."""
+    job, unit = work.job, work.unit
     enter_sizes(work)
     parts = plan_parts(work)
     if work.problems:
@@ -54,7 +64,7 @@ def plan_card(job: Job, shop: Shop) -> Card:
         unit=unit,
         job=job,
         shop=work.shop,
-        shop_title=from_shop(shop.title),
+        shop_title=from_shop(work.shop.title),
         ledger=work.ledger,
         fingerprint=fingerprint(work.ledger),
         learn=tuple(authored(text, work.sizes) for text in job.learn),

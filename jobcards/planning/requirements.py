@@ -7,7 +7,7 @@ from jobcards.planning.card import Contribution, RequirementPlan
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, slug
-from jobcards.trade import every_formula, locating, milling, stackups
+from jobcards.trade import every_formula, locating, stackups
 from jobcards.trade.formula import formula_of
 
 
@@ -145,7 +145,7 @@ def spread(
         "likely-low", locating.incremental_move, "least, mostly", unit, start=root, target=value
     )
     likely_high = work.of(number_id).rate(
-        "likely-high", milling.support_height, "most, mostly", unit, base=value, rise=root
+        "likely-high", stackups.most_likely, "most, mostly", unit, nominal=value, likely=root
     )
     return low, high, likely_low, likely_high
 

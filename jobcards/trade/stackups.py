@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from jobcards.source import ARITHMETIC, COMMON
 from jobcards.trade.formula import CannotBeDone, formula
-from jobcards.trade.guards import finite, positive
+from jobcards.trade.guards import finite, not_negative, positive
 
 
 @formula(title="Mean size", text="mean = (low + high) / 2", source=ARITHMETIC)
@@ -107,6 +107,24 @@ def root_sum_square(sensitivities: Sequence[float], half_tolerances: Sequence[fl
     0.005
     """
     return math.hypot(*shares(sensitivities, half_tolerances))
+
+
+@formula(title="Most, mostly", text="most = nominal + likely", source=ARITHMETIC)
+def most_likely(nominal: float, likely: float) -> float:
+    """The most that a sum of sizes mostly comes to; below nothing for a fit that presses.
+
+    Args:
+        nominal [length]: what is aimed at
+        likely [length]: likely plus and minus
+    Returns [length]: nominal and likely together
+    Raises CannotBeDone: when the likely spread is negative
+
+    >>> most_likely(-0.002, 0.0005)
+    -0.0015
+    """
+    not_negative(likely=likely)
+    finite(nominal=nominal)
+    return nominal + likely
 
 
 @formula(

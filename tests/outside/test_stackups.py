@@ -23,6 +23,8 @@ CHECKS = [
     # Four plates of +-0.002 together: 0.008 at worst, 0.004 by the root of the squares. Common practice.
     Check("stackups.root_sum_square", {"sensitivities": [1] * 4, "half_tolerances": [0.002] * 4}, 0.004, 1e-12, COMMON),
     Check("stackups.root_sum_square", {"sensitivities": [2, -1], "half_tolerances": [1.5, 4.0]}, 5.0, 1e-12, COMMON),
+    # A press fit: pin 0.002 over the hole, give or take 0.0005 mostly.
+    Check("stackups.most_likely", {"nominal": -0.002, "likely": 0.0005}, -0.0015, 1e-12, ARITHMETIC),
     Check("stackups.share", {"sensitivity": -2.0, "half_tolerance": 0.003}, 0.006, 1e-12, ARITHMETIC),
 ]
 

@@ -84,3 +84,12 @@ def test_another_revision_has_another_fingerprint(tmp_path: Path) -> None:
     from tests.planning.cards import clamp
 
     assert changed(tmp_path, ("serration pitch: 3/16", "serration pitch: 1/8")).fingerprint != clamp().fingerprint
+
+
+def test_a_requirement_below_nothing_is_a_fit_that_presses(tmp_path: Path) -> None:
+    """Seat bore less 1: some 0.25 under; the card tells it, and the sum of its limits is no fault."""
+    card = changed(
+        tmp_path, ("value: seat bore - pin shank\n    at least: 0.001", "value: seat bore - 1\n    at least: -1")
+    )
+    clearance = next(r for r in card.requirements if r.name.text == "running clearance")
+    assert clearance.likely_low.value <= clearance.value.value <= clearance.likely_high.value < 0
