@@ -112,4 +112,4 @@ def test_a_thickness_that_only_grinding_holds(tmp_path: Path) -> None:
     grind = "      - set-up: grind the faces\n        machine: surface grinder\n"
     grind += "        grind: {faces: [back, front], leave: 0.010, with: grinding wheel}\n"
     told = [as_text(warning) for warning in changed_jaw(tmp_path, (grind, "")).warnings]
-    assert any("thickness is asked between" in line and "milling holds" in line for line in told), told
+    assert any("thickness is asked between" in line and "shaping holds" in line for line in told), told

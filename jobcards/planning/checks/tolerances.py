@@ -30,7 +30,10 @@ def check_processes(work: Work, part: PartPlan, set_ups: tuple[SetUpPlan, ...]) 
 
 def process_word(cut: Cut) -> str:
     """The word by which the table of processes knows a cut."""
-    return BY_HAND.get(cut.cutter.kind, cut.kind) if cut.kind == "hand" and cut.cutter is not None else cut.kind
+    tool = cut.cutter.kind if cut.cutter is not None else ""
+    if tool == "shaper tool":
+        return "shaped"
+    return BY_HAND.get(tool, cut.kind) if cut.kind == "hand" else cut.kind
 
 
 def sizes_made(part: PartPlan, features: dict[str, FeaturePlan], cut: Cut) -> Iterator[Number]:
