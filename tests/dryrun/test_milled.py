@@ -13,7 +13,7 @@ from jobcards.dryrun.reading import published
 from jobcards.dryrun.target import drawn_part
 from jobcards.planning.card import Card, Cut, PartPlan
 from jobcards.planning.number import Number
-from tests.planning.test_milled import demo, worked
+from tests.planning.test_milled import TILTED, demo, worked
 
 KINDS = ("strokes", "plunged strokes")
 
@@ -158,4 +158,9 @@ def test_a_pocket_by_start_hole_and_in_two_cuts_comes_out_too(tmp_path: Path) ->
 )
 def test_held_otherwise_the_same_part_comes_out(tmp_path: Path, swap: tuple[str, str]) -> None:
     run = dry_run(worked(tmp_path, swap))
+    assert run.passed, run.findings()
+
+
+def test_a_v_cut_with_the_head_tilted_comes_out_as_the_v_cutter_makes_it(tmp_path: Path) -> None:
+    run = dry_run(only(worked(tmp_path, TILTED), "slide"))
     assert run.passed, run.findings()

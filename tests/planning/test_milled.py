@@ -235,3 +235,40 @@ def test_what_cannot_be_made_is_told_where_it_stands(tmp_path: Path, swaps: list
     told = [str(problem) for problem in found.value.problems]
     assert any(says in line for line in told), told
     assert all(line.split(":")[1].isdigit() and "; " in line for line in told)
+
+
+TILTED = (
+    "          - {cut: vee, with: V-cutter}",
+    "      - set-up: vee\n"
+    "        machine: knee mill\n"
+    "        hold: {in: vise, up: bottom, against fixed jaw: front, against stop: right end, on: parallels}\n"
+    "        zero: [{line: 1-1/2, from: right end}]\n"
+    "        operations:\n"
+    "          - {cut: vee, with: 3/4 end mill}",
+)
+
+
+def test_a_square_v_is_cut_with_the_head_tilted(tmp_path: Path) -> None:
+    """The right end is zero and the bottom lies up, front to the jaw: the middle of 3 reads 1-1/2 from it."""
+    cut = cut_of(worked(tmp_path, TILTED), "slide-vee-vee-3-4-end-mill")
+    assert cut.kind == "grooves"
+    assert (cut.sizes["tilt"].shown, cut.sizes["depth"].shown) == ("45.00", "0.2500")
+    assert [abs(p.x.published) for p in cut.positions if p.x is not None] == [1.5]
+
+
+@pytest.mark.parametrize(
+    ("swap", "says"),
+    [
+        (("zero: [{line: 1-1/2, from: right end}]", "zero: [{edge: right end}]"), "tilting the head moves the axis"),
+        (("angle: 90°, width: 1/2", "angle: 80°, width: 1/2"), "the corner of an end mill is square"),
+        (
+            ("against fixed jaw: front, against stop: right end", "against fixed jaw: right end, against stop: front"),
+            "lies along",
+        ),
+        (("width: 1/2", "width: 1-1/2"), "take a larger end mill"),
+    ],
+)
+def test_a_tilted_head_that_will_not_do_is_told(tmp_path: Path, swap: tuple[str, str], says: str) -> None:
+    with pytest.raises(ProblemsFound) as found:
+        worked(tmp_path, TILTED, swap)
+    assert any(says in str(problem) for problem in found.value.problems), found.value

@@ -2,9 +2,10 @@
 
 from jobcards.planning import rates
 from jobcards.planning.card import Cut
+from jobcards.planning.mill import tilted_vee
 from jobcards.planning.mill.cut import MillCut, MillCutter
-from jobcards.planning.mill.formed import ANGLE_HAIR, formed_cut, wrong_cutter
-from jobcards.planning.mill.milled import areas, as_wide, ready
+from jobcards.planning.mill.formed import formed_cut
+from jobcards.planning.mill.milled import ANGLE_HAIR, areas, as_wide, ready, wrong_cutter
 from jobcards.planning.mill.strokes import NAMES, Area, Path, nothing_off
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
@@ -13,13 +14,17 @@ from jobcards.trade import side_milling, vees
 
 
 def plan_vee_cut(asked: MillCut) -> Cut | None:
-    """A V-groove with a V-cutter, straight down the middle."""
+    """A V-groove with a V-cutter, straight down the middle; or with the corner of an end mill in a tilted head."""
+    if asked.cutter.kind == "end mill":
+        return tilted_vee.plan_tilted_vee(asked)
     if not ready(asked):
         return None
     sizes, tool, name = asked.feature.sizes, asked.tool.sizes, asked.feature.name
     if asked.cutter.kind != "V-cutter" or "point" not in tool:
         wrong_cutter(
-            asked, f"“{asked.operation.cutter}” does not cut a V", "take a V-cutter with its point in the shop file"
+            asked,
+            f"“{asked.operation.cutter}” does not cut a V",
+            "take a V-cutter with its point in the shop file, or an end mill with the head tilted",
         )
         return None
     if abs(tool["point"].value - sizes["angle"].value) > ANGLE_HAIR:

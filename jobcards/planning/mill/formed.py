@@ -6,19 +6,21 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, Position
 from jobcards.planning.mill import milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
-from jobcards.planning.mill.milled import above, areas, as_wide, ready, roughed, run_and_time
+from jobcards.planning.mill.milled import (
+    ANGLE_HAIR,
+    above,
+    areas,
+    as_wide,
+    ready,
+    roughed,
+    run_and_time,
+    wrong_cutter,
+)
 from jobcards.planning.mill.strokes import Area, Path, clear_area, finish_walls, nothing_off
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import cutting, slots
-
-ANGLE_HAIR = 0.02  # degrees: two angles closer than this are the same
-
-
-def wrong_cutter(asked: MillCut, wrong: str, instead: str) -> None:
-    """A problem at the operation's cutter."""
-    asked.work.problem(asked.operation.place("cutter"), wrong, instead)
 
 
 def formed_rates(asked: MillCut, diameter: Number) -> tuple[dict[str, Number], dict[str, Number]]:

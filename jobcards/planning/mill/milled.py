@@ -28,6 +28,14 @@ TITLES = {
 }
 
 
+ANGLE_HAIR = 0.02  # degrees: two angles closer than this are the same
+
+
+def wrong_cutter(asked: MillCut, wrong: str, instead: str) -> None:
+    """A problem at the operation's cutter."""
+    asked.work.problem(asked.operation.place("cutter"), wrong, instead)
+
+
 def machine_axis(lying: Lie, drawing_axis: str) -> str:
     """The axis of the table along which a drawing axis lies."""
     return next(axis for axis in ("x", "y") if lying.drawing_axis(axis) == drawing_axis)

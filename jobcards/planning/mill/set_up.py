@@ -128,7 +128,14 @@ def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number
     return work.of(below_id).length("below", sums.support_height, "room wanted below the work", base=past, rise=clear)
 
 
-CUTS: dict[str, MillCutter] = {**holes.CUTS, **angled.CUTS, **serrated_cuts.CUTS, **milled.CUTS, **formed.CUTS, **edges.CUTS}
+CUTS: dict[str, MillCutter] = {
+    **holes.CUTS,
+    **angled.CUTS,
+    **serrated_cuts.CUTS,
+    **milled.CUTS,
+    **formed.CUTS,
+    **edges.CUTS,
+}
 
 
 def mill_cut(
