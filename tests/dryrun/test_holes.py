@@ -26,7 +26,7 @@ def misread(card: Card, change: Callable[[float], float], number: Number) -> Dry
     return dry_run(card, shown)
 
 
-@pytest.mark.parametrize("card", [HOLES, LAID_OUT], ids=["readout", "marked out"])
+@pytest.mark.parametrize("card", [HOLES, LAID_OUT, plate("holes-metric")], ids=["readout", "marked out", "metric"])
 def test_the_plates_come_out_as_drawn(card: Card) -> None:
     run = dry_run(card)
     assert run.passed, run.findings()

@@ -12,8 +12,9 @@ JOBS = Path(__file__).parents[1] / "jobs"
 
 @cache
 def plate(name: str) -> Card:
-    """A plate worked out for the evening workshop."""
-    return plan_card(load_job(JOBS / f"{name}.yml"), load_shop(SHOP))
+    """A plate worked out for the shop with its units."""
+    shop = SHOP.with_stem("metric-workshop") if "metric" in name else SHOP
+    return plan_card(load_job(JOBS / f"{name}.yml"), load_shop(shop))
 
 
 def spoilt(name: str, folder: Path, swap: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:

@@ -64,6 +64,24 @@ def test_by_pencil(number_id: str, expected: str) -> None:
     assert plate("holes").ledger[number_id].shown == expected
 
 
+METRIC = {
+    # four on 28 about (25, 25), the first at 45°: 25 + 14 / √2 = 34.8995, shown to the readout's 0.005
+    "plate-holes-tapped-5-drill-a.x": "34.900",
+    "plate-holes-tapped-5-drill-c.x": "15.100",
+    # M6 of 1 mm: 10 of thread, 5 threads, 1.5 for chips; a 5 mm drill is the short rule's 76.98 per cent
+    "plate-holes-tapped-5-drill.full": "16.500",
+    "plate-holes-tapped-5-drill.percent": "77",
+    # ISO 273, medium: 6.6; a head of 6, half a millimetre below
+    "plate-screw-holes.diameter": "6.600",
+    "plate-screw-heads.depth": "6.500",
+}
+
+
+@pytest.mark.parametrize(("number_id", "expected"), METRIC.items())
+def test_by_pencil_in_millimetres(number_id: str, expected: str) -> None:
+    assert plate("holes-metric").ledger[number_id].shown == expected
+
+
 LAID_OUT = {
     # x from the left end, y from the bottom, to a thousandth: 4/3 and 1-7/16
     "1.3330": ("dowel hole", "x"),
