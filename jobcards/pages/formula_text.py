@@ -9,11 +9,11 @@ TOKEN = re.compile(r"[A-Za-z_]\w*|\d+(?:\.\d+)?|\*\*|\S")
 WORDS = {
     "sqrt": "√", "pi": "π", "asin": "arcsin", "acos": "arccos", "atan": "arctan",
     "sin": "sin", "cos": "cos", "tan": "tan",
-    "abs": "size of ", "floor": "round down ", "ceil": "round up ", "min": "smaller of ", "max": "larger of ",
+    "abs": "size of", "floor": "round down", "ceil": "round up", "min": "smaller of", "max": "larger of",
 }  # fmt: skip
 SIGNS = {"*": " × ", "/": " / ", "+": " + ", "-": " − ", "=": " = ", ",": ", "}
-RAISED = {"2": "²", "3": "³"}
-GUARD = re.compile(r" - 0\.0+1\b")  # keeps a whole number from being rounded up; nothing to read
+RAISED = {"2": "²", "3": "³", "4": "⁴"}
+GUARD = re.compile(r" [+-] 0\.0{6,}1\b")  # keeps a whole number from being rounded up; nothing to read
 BEFORE_SIGN = {"", "(", ",", "*", "/", "=", "**"}  # a minus after one of these belongs to what follows
 
 
@@ -62,8 +62,8 @@ def _pieces(text: str, numbers: Mapping[str, str]) -> list[str]:
 
 
 def _name(name: str, numbers: Mapping[str, str]) -> str:
-    """A name, or the number that stands for it; one with a sign in brackets."""
+    """A name, or the number that stands for it; one with a sign, and a fraction, in brackets."""
     number = numbers.get(name, "")
     if not number:
         return element("em", name)
-    return f"({number})" if number.startswith("−") else number
+    return f"({number})" if number.startswith("−") or " " in number else number

@@ -2,6 +2,7 @@
 
 import ast
 import inspect
+import re
 from collections.abc import Mapping, Sequence
 from doctest import DocTestParser, Example
 
@@ -12,7 +13,8 @@ from jobcards.pages.pictures import figure
 from jobcards.trade import every_formula
 from jobcards.trade.formula import FORMULAS, Formula
 
-UNIT_WORDS = {"1": "number", "deg": "°"}
+UNIT_WORDS = {"1": "number", "deg": "°", "force": "lb or N"}
+UNITS = (("in", "lb"), ("mm", "N"))
 MINUS = "−"
 
 
@@ -67,9 +69,11 @@ def together(entries: Sequence[Formula], figures: Mapping[str, str]) -> list[For
 
 def formula_block(entry: Formula) -> Html:
     """One formula: the sentence, the formula, its symbols, an example and where it comes from."""
-    symbols = [(element("b", spaced(q.name)), unit_words(q.unit), q.meaning) for q in entry.parameters]
-    symbols.append((element("b", result_name(entry)), unit_words(entry.result.unit), f"result: {entry.result.meaning}"))
-    shown = [join([each, *worked_line(entry, each)]) for each in worked_examples(entry)]
+    symbols = [(element("b", spaced(q.name)), unit_words(q.unit), minus(q.meaning)) for q in entry.parameters]
+    symbols.append(
+        (element("b", result_name(entry)), unit_words(entry.result.unit), f"result: {minus(entry.result.meaning)}")
+    )
+    shown = [worked_line(entry, each) for each in worked_examples(entry)]
     example = element("p", element("b", "Example: "), join(shown, "; "), class_="example") if shown else Html("")
     return element(
         "div",
@@ -95,7 +99,7 @@ def unit_words(unit: str) -> str:
     ('in or mm', 'in/min or mm/min', 'number', 'rpm')
     """
     if "length" in unit:
-        return " or ".join(unit.replace("length", each) for each in ("in", "mm"))
+        return " or ".join(unit.replace("length", one).replace("force", pull) for one, pull in UNITS)
     return UNIT_WORDS.get(unit, unit)
 
 
@@ -104,12 +108,23 @@ def result_name(entry: Formula) -> str:
     return "result" if entry.worded else spaced(entry.text.partition("=")[0].strip())
 
 
-def worked_line(entry: Formula, told: str) -> list[str]:
-    """The formula with the numbers of an example put in, for one whose result needs more than a sum in the head."""
+def minus(text: str) -> str:
+    """A text with a true minus before its numbers.
+
+    >>> minus("-1 on the minus side")
+    '−1 on the minus side'
+    """
+    return re.sub(r"(?<!\w)-(?=\d)", MINUS, text)
+
+
+def worked_line(entry: Formula, told: str) -> Html:
+    """An example with its numbers put into the formula: `edge 0, tip 0.2: edge = 0 + 0.2 / 2 = 0.1`."""
+    given, _, result = told.partition(" gives ")
     if entry.worded:
-        return []
-    given = dict(each.rpartition(" ")[::2] for each in told.partition(" gives ")[0].split(", "))
-    return [": ", put_in(entry.text, {spaced(q.name): given.get(spaced(q.name), "") for q in entry.parameters})]
+        return join([told])
+    names = [spaced(q.name) for q in entry.parameters]
+    numbers = {name: each.removeprefix(f"{name} ") for name, each in zip(names, given.split(", "), strict=False)}
+    return join([given, ": ", put_in(entry.text, numbers), f" = {result}", "°" if entry.result.unit == "deg" else ""])
 
 
 def worked_examples(entry: Formula) -> list[str]:
@@ -130,7 +145,8 @@ def example_text(entry: Formula, example: Example) -> str:
     names = [q.name for q in entry.parameters]
     given = [*zip(names, calls[0].args, strict=False), *((str(k.arg), k.value) for k in calls[0].keywords)]
     told = ", ".join(f"{name.replace('_', ' ')} {ast.unparse(value)}" for name, value in given)
-    return f"{told} gives {result:g}".replace("-", MINUS)
+    amount = f"{result:g}" if abs(result) >= 1e-4 or not result else f"{result:.8f}".rstrip("0")
+    return f"{told} gives {amount}".replace("-", MINUS)
 
 
 def is_call_of(node: ast.AST, name: str) -> bool:
