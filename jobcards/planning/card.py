@@ -11,6 +11,12 @@ from dataclasses import dataclass, field
 
 from jobcards.definition.job import Job
 from jobcards.definition.shop import Shop
+from jobcards.planning.card_lists import Caution as Caution
+from jobcards.planning.card_lists import Contribution as Contribution
+from jobcards.planning.card_lists import CutListRow as CutListRow
+from jobcards.planning.card_lists import GatherGroup as GatherGroup
+from jobcards.planning.card_lists import InspectionRow as InspectionRow
+from jobcards.planning.card_lists import RequirementPlan as RequirementPlan
 from jobcards.planning.number import Ledger, Number
 from jobcards.planning.words import Authored, Line
 
@@ -285,75 +291,6 @@ class PartPlan:
         """All set-ups of the part in order, when that way is taken."""
         known = {set_up.id: set_up for set_up in (*self.set_ups, *alternative.set_ups)}
         return tuple(known[set_up_id] for set_up_id in alternative.route)
-
-
-@dataclass(frozen=True)
-class Contribution:
-    """How much one size moves a requirement."""
-
-    size: Authored
-    sensitivity: Number
-    spread: Number  # what its tolerance adds, plus or minus
-
-
-@dataclass(frozen=True)
-class RequirementPlan:
-    """What must come out right."""
-
-    name: Authored
-    value: Number
-    at_least: Number | None
-    at_most: Number | None
-    worst_low: Number
-    worst_high: Number
-    likely_low: Number  # root-sum-square
-    likely_high: Number
-    contributions: tuple[Contribution, ...]
-    holds: bool
-    verdict: Line
-    why: Line
-
-
-@dataclass(frozen=True)
-class InspectionRow:
-    """One line of the inspection record."""
-
-    part: Authored
-    what: Line
-    aim: Number
-    lower: Number
-    upper: Number
-    instrument: Authored | None
-    uncertainty: Number | None
-    ratio: Number | None
-    note: Line = ()
-
-
-@dataclass(frozen=True)
-class Caution:
-    """A warning and the set-ups it belongs to (empty: the whole card)."""
-
-    key: str
-    text: Line
-    set_ups: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class GatherGroup:
-    """A group of the list of things to gather before starting."""
-
-    title: str
-    items: tuple[Line, ...]
-
-
-@dataclass(frozen=True)
-class CutListRow:
-    """Pieces to saw from one kind of bar."""
-
-    stock: Line
-    pieces: tuple[Line, ...]
-    bar_needed: Number
-    weight: Number
 
 
 @dataclass(frozen=True)
