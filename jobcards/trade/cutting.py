@@ -8,6 +8,7 @@ from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import not_negative, positive, whole
 
 MANUAL = published("TC 9-524, Fundamentals of Machine Tools", "US Army, 1996", "chapter 4, drilling machines")
+MOST_PASSES = 400  # nobody takes more
 A_HAIR = 1e-9  # a count this close to a whole number is that whole number: float dust is not one more pass
 
 
@@ -224,7 +225,8 @@ def passes(total: float, depth: float) -> float:
         total [length]: metal to take off
         depth [length]: deepest pass allowed
     Returns [1]: whole number of passes
-    Raises CannotBeDone: when the total is less than zero or the depth is not more than zero.
+    Raises CannotBeDone: when the total is less than zero, the depth is not more than zero, or there would be more
+        passes than anybody takes.
 
     >>> passes(0.219, 0.050)
     5.0
@@ -233,6 +235,8 @@ def passes(total: float, depth: float) -> float:
     """
     not_negative(total=total)
     positive(depth=depth)
+    if total > MOST_PASSES * depth:
+        raise CannotBeDone(f"{total:g} in passes of {depth:g} is more than {MOST_PASSES} passes; begin nearer to size")
     return float(math.ceil(total / depth - A_HAIR))
 
 

@@ -9,6 +9,8 @@ from jobcards.trade.degrees import cos, sin
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import between, finite, not_negative, positive, whole
 
+MOST_GROOVES = 400  # nobody cuts more in a row
+
 
 @formula(
     title="Full depth of serrations, tilted end mill", text="depth = pitch * sin(tilt) * cos(tilt)", source=GEOMETRY
@@ -113,7 +115,8 @@ def groove_count(first: float, last: float, pitch: float) -> float:
         last [length]: last place where a groove may stand
         pitch [length]: distance from groove to groove
     Returns [1]: count
-    Raises CannotBeDone: when the pitch is not more than 0 or the last place comes before the first
+    Raises CannotBeDone: when the pitch is not more than 0, the last place comes before the first, or there would be
+        more grooves than anybody cuts
 
     >>> groove_count(0.25, 2.75, 0.125)
     21.0
@@ -122,4 +125,6 @@ def groove_count(first: float, last: float, pitch: float) -> float:
     positive(pitch=pitch)
     if last < first:
         raise CannotBeDone(f"the last place {last:g} comes before the first {first:g}; change them round")
+    if last - first > MOST_GROOVES * pitch:
+        raise CannotBeDone(f"a pitch of {pitch:g} makes more than {MOST_GROOVES} grooves; write a larger one")
     return float((last - first) / pitch + 1e-9) // 1 + 1

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from jobcards.trade import cutting
@@ -52,6 +52,7 @@ def test_a_machine_without_steps() -> None:
 
 @given(st.floats(0, 5), st.floats(0.001, 0.5))
 def test_passes_are_enough_and_not_one_too_many(total: float, depth: float) -> None:
+    assume(total <= 400 * depth)
     count = cutting.passes(total, depth)
     assert count == int(count) and count >= 0
     assert count * depth >= total - 1e-6 * depth
@@ -138,3 +139,10 @@ def test_strokes_in_all_are_whole_and_at_least_one() -> None:
         cutting.strokes_in_all(0, 2)
     with pytest.raises(CannotBeDone, match="strokes is 0"):
         cutting.strokes_in_all(2, 0)
+
+
+def test_there_is_an_end_to_passes() -> None:
+    """4 in in passes of 0.010 are 400; nobody takes one more."""
+    assert cutting.passes(4.0, 0.010) == 400
+    with pytest.raises(CannotBeDone, match="more than 400 passes"):
+        cutting.passes(4.01, 0.010)

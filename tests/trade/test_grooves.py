@@ -87,3 +87,10 @@ def test_the_last_groove_of_a_row_is_the_last_that_stands_there(first: float, pi
     assert topic.groove_count(first, last + pitch / 2, pitch) == count
     if count > 1:
         assert topic.groove_count(first, last - pitch / 100, pitch) == count - 1
+
+
+def test_there_is_an_end_to_grooves() -> None:
+    """A pitch of 1/100 in over 4 in and the one at the start."""
+    assert topic.groove_count(0, 4, 0.01) == 401
+    with pytest.raises(CannotBeDone, match="more than 400 grooves"):
+        topic.groove_count(0, 4.1, 0.01)
