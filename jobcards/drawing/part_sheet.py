@@ -25,10 +25,11 @@ UNITS = {"in": "inches", "mm": "millimetres"}
 
 def part_drawing(card: Card, part: PartPlan) -> Drawing:
     """The dimensioned drawing of one part of a card."""
-    solid = drawn_part(part).to_mesh64()
-    mesh = mesh_of(np.asarray(solid.vert_properties)[:, :3], np.asarray(solid.tri_verts))
+    solid = drawn_part(part)
+    drawn = solid.to_mesh64()
+    mesh = mesh_of(np.asarray(drawn.vert_properties)[:, :3], np.asarray(drawn.tri_verts))
     if part.shape.kind == "turned":
-        sheet = turned_sheet(mesh, part.shape, WIDTH - 2 * MARGIN)
+        sheet = turned_sheet(mesh, part.shape, WIDTH - 2 * MARGIN, solid)
     else:
         sheet = block_sheet(mesh, part.shape, WIDTH - 2 * MARGIN)
     notes(sheet, part.shape, card.unit)

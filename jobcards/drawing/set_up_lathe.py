@@ -3,13 +3,14 @@
 from jobcards.drawing.dimension import Dimension, lay, linear
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import View
-from jobcards.drawing.paper import CENTRE, CUT_THIN, EM, Box, Rows, Sheet, amount, words
+from jobcards.drawing.paper import CENTRE, CUT_THIN, EM, HOLD_LINE, Box, Rows, Sheet, amount, words
 from jobcards.drawing.set_up_marks import reading, zero_mark
-from jobcards.drawing.set_up_work import OnMachine, draw_box, draw_work, extent_of, on_machine
+from jobcards.drawing.set_up_work import Box3, OnMachine, draw_box, draw_work, extent_of, on_machine
 from jobcards.dryrun.results import PartRun
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.number import Number
 
+NAMES = {"between centres": "dog"}
 WIDTH = 106.0
 INNER = 58.0  # mm: chuck and bar
 HIGH = 40.0
@@ -19,10 +20,12 @@ BESIDE = View((0.0, 0.0, 1.0), (1.0, 0.0, 0.0))  # the axis to the right, you at
 def lathe_picture(set_up: SetUpPlan, run: PartRun) -> Sheet:
     """The bar in the chuck with the tool's zeros and lengths."""
     it = on_machine(run, set_up)
-    _, high = extent_of(it.before)
+    low, high = extent_of(it.before)
     chuck = it.fixtures["chuck"]
+    back = min(float(chuck.low[2]), float(low[2]))  # work may reach through the jaws
     body = 1.35 * float(high[0])  # of the chuck only the jaws near the bar are drawn
-    scale = float(min(INNER / (high[2] - chuck.low[2]), HIGH / (2 * body)))
+    scale = float(min(INNER / (high[2] - back), HIGH / (2 * body)))
+    body = max(body, float(high[0]) + 1.5 * EM / scale)  # room for what they are called
     sheet = Sheet(WIDTH)
     jaws(sheet, set_up, it, body, scale)
     draw_work(sheet, it, BESIDE, scale, hidden=False)
@@ -49,7 +52,18 @@ def jaws(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, body: float, scale: flo
     for low, high in ((held, body), (-body, -held)):
         draw_box(sheet, Box(left, low * scale, right, high * scale))
     if set_up.hold is not None:
-        sheet.write((words(set_up.hold.kind, small=True),), (left + right) / 2, (held + body) / 2 * scale)
+        name = NAMES.get(set_up.hold.kind, set_up.hold.kind)
+        sheet.write((words(name, small=True),), (left + right) / 2, (held + body) / 2 * scale)
+    if "centre" in it.fixtures:
+        centre(sheet, it.fixtures["centre"], scale)
+
+
+def centre(sheet: Sheet, fixture: Box3, scale: float) -> None:
+    """The tailstock's centre in the end of the work."""
+    tip, end, radius = (float(v) * scale for v in (fixture.low[2], fixture.high[2], fixture.high[0]))
+    taper = min(end - tip, radius * 3**0.5)
+    outline = [(tip, 0.0), (tip + taper, radius), (end, radius), (end, -radius), (tip + taper, -radius)]
+    sheet.draw(outline, HOLD_LINE, closed=True)
 
 
 def faced_end(it: OnMachine) -> float:
@@ -101,7 +115,7 @@ def touches(sheet: Sheet, set_up: SetUpPlan, end: float, radius: float, right: f
             zero_mark(sheet, (end, 0.0))
             point_out(
                 sheet,
-                (reading("z", touch.preset), words("faced end", small=True)),
+                (reading("z", touch.preset), words(f"faced {touch.face}", small=True)),
                 (end, 0.0),
                 0.8 * EM,
                 zone,
@@ -119,5 +133,6 @@ def touches(sheet: Sheet, set_up: SetUpPlan, end: float, radius: float, right: f
 
 def name_held(sheet: Sheet, set_up: SetUpPlan, right: float, radius: float) -> None:
     """Which end stands out."""
-    if set_up.hold is not None and set_up.hold.out:
+    told = any(touch.kind == "end" for touch in set_up.zero)  # the zero names it
+    if set_up.hold is not None and set_up.hold.out and not told:
         sheet.write((words(set_up.hold.out, small=True),), right + 0.6 * EM, radius * 0.6, across="left")

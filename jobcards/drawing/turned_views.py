@@ -1,10 +1,15 @@
 """The dimensioned views of a turned part: the side with its axis lying level, and the right end beside it."""
 
+from jobcards.drawing import lathe_views
+from jobcards.drawing.block_views import label_holes
 from jobcards.drawing.dimension import Dimension, lay, linear
+from jobcards.drawing.hidden_lines import Lines
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import Mesh
 from jobcards.drawing.paper import EM, Box, Measured, Piece, Row, Sheet, amount, tolerance, words
+from jobcards.drawing.round_views import label_end, lengths, round_features
 from jobcards.drawing.views import FRONT, RIGHT_END, Drawn, name_view, view_of
+from jobcards.dryrun.solids import Solid
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import Number
 
@@ -12,24 +17,44 @@ HIGHEST = 46.0  # mm: no view is drawn higher than this
 WIDEST = 75.0
 
 
-def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
+def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float, solid: Solid) -> Sheet:
     """Side and end view of a turned part with all dimensions."""
     scale = min(HIGHEST / shape.sizes["diameter"].value, WIDEST / shape.sizes["length"].value)
-    side = side_view(mesh, shape, scale)
+    half = lathe_views.opened(shape)
+    side = side_view(lathe_views.quarter_cut(solid, shape) if half else mesh, shape, scale)
+    side.dimensions += lengths(side, shape) + lathe_views.lengths(side, shape)
     sheet = Sheet(width)
+    if half:  # a half section shows its inside above the axis, and needs no hidden lines
+        side.lines = Lines(side.lines.visible, ())
+        lathe_views.hatch(sheet, solid, scale)
     side.put(sheet)
     lay(sheet, side.dimensions, side.body, scale)
     for feature in shape.features:
         if feature.shape == "turned chamfer":
             label_chamfer(sheet, side, shape, feature)
+    lathe_views.label_all(sheet, side, shape, solid)
     bounds = sheet.bounds()
     end = view_of(mesh, RIGHT_END, scale)
     end.centre_cross((0.0, 0.0), end.body.right)
     beside = Sheet(width)
     end.put(beside)
-    name_view(beside, "right end", 0.0, bounds.low - 0.4 * EM)
-    beside.moved(bounds.right + 2.2 * EM - beside.bounds().left, 0.0)
-    name_view(sheet, "side", (side.body.left + side.body.right) / 2, bounds.low - 0.4 * EM)
+    label_end(beside, end, shape)
+    holed = any(f.enters in ("left end", "right end") and f.places for f in shape.features)
+    if holed:
+        box = beside.bounds()
+        zone = Box(box.left, box.low - 8 * EM, box.right + 12 * EM, box.high + 8 * EM)
+        label_holes(beside, end, shape, ("left end", "right end"), zone)
+    named = "side, upper half in section" if half else "side"
+    name_view(sheet, named, (side.body.left + side.body.right) / 2, bounds.low - 0.4 * EM)
+    wide = bounds.right - bounds.left + 2.2 * EM + end.body.right - end.body.left > width
+    if holed or round_features(shape) or wide:  # there is no room beside the side view: it stands in a row of its own
+        box = beside.bounds()
+        name_view(beside, "right end", 0.0, min(box.low, end.body.low) - 0.4 * EM)
+        middle = (side.body.left + side.body.right - box.left - box.right) / 2
+        beside.moved(middle, sheet.bounds().low - 1.2 * EM - box.high)
+    else:
+        name_view(beside, "right end", 0.0, bounds.low - 0.4 * EM)
+        beside.moved(bounds.right + 2.2 * EM - beside.bounds().left, 0.0)
     sheet.strokes += beside.strokes
     sheet.letters += beside.letters
     return sheet
@@ -46,12 +71,16 @@ def side_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
         start, end = (-radius_beside(steps, step.sizes[name].value) * scale for name in ("from", "to"))
         ends = (step.sizes["from"].value * scale, start), (step.sizes["to"].value * scale, end)
         view.dimensions.append(linear(step.sizes["length"], *ends, "below"))
-    if len(steps) != 1:
+    if len(steps) != 1 or steps[0].sizes["length"].value < length.value - 1e-9:
         brackets = ("(", ")") if steps else ("", "")  # a size that follows from others stands in brackets
         ends = (0.0, low), (view.body.right, low)
         view.dimensions.append(linear(length, *ends, "below", before=brackets[0], after=brackets[1], short=bool(steps)))
     for step in steps:
         view.dimensions.append(diameter(view, step, length.value))
+    largest = shape.sizes["diameter"]
+    if steps and all(step.sizes["diameter"].value < largest.value - 1e-9 for step in steps):
+        radius = largest.value / 2 * scale
+        view.dimensions.append(linear(largest, (0.0, -radius), (0.0, radius), "left", before="⌀"))
     return view
 
 

@@ -15,7 +15,10 @@ def far_side(feature: FeaturePlan, out: str) -> Number | None:
 
 
 def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
-    """How far from the faced end the furthest cut on the outside goes; with none, as far as the bar is thick."""
+    """How far from the faced end the furthest cut on the outside goes; with none, as far as the bar is thick.
+
+    A finished piece that is only faced stands out a little.
+    """
     hold = set_up.hold
     assert hold is not None
     length = route.shape.sizes["length"]
@@ -26,7 +29,7 @@ def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
         if side is not None:
             found.append(side)
     if not found:
-        return route.blank.sizes["diameter"]
+        return route.work.rule("overhang") if hold.by else route.blank.sizes["diameter"]
     if hold.out == "left end":
         return max(found, key=lambda n: n.value)
     return route.work.of(set_up_id).length(

@@ -72,7 +72,7 @@ def plan_tapped_end(
         percent=work.rule("thread percent"),
     )
     sizes = {"diameter": diameter, "thread pitch": pitch, "depth": depth, "hole": hole}
-    return FeaturePlan(name, "tapped end", written.enters, sizes)
+    return FeaturePlan(name, "tapped end", written.enters, sizes, thread=written.thread)
 
 
 def plan_centre(work: Work, feature_id: str, name: str, written: Feature, part: Mapping[str, Number]) -> FeaturePlan:

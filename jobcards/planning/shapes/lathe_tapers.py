@@ -182,7 +182,7 @@ def plan_thread(work: Work, feature_id: str, name: str, written: Feature, part: 
         low=found["over wires, least"],
         high=found["over wires, most"],
     )
-    return FeaturePlan(name, "turned thread", "", found)
+    return FeaturePlan(name, "turned thread", "", found, thread=written.thread)
 
 
 def limits(

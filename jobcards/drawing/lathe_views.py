@@ -1,0 +1,139 @@
+"""What else a lathe makes, on the drawing of a turned part: a half section for bores, and leaders with their sizes."""
+
+import numpy as np
+
+from jobcards.drawing.dimension import Dimension, linear
+from jobcards.drawing.leader import point_out
+from jobcards.drawing.mesh import Mesh, mesh_of
+from jobcards.drawing.paper import EM, THIN, Box, Piece, Points, Row, Rows, Sheet, amount, tolerance, words
+from jobcards.drawing.views import Drawn
+from jobcards.dryrun.revolved import radii_at
+from jobcards.dryrun.solids import Solid, box
+from jobcards.planning.card import FeaturePlan, ShapePlan
+
+IN_AN_END = ("turned bore", "tapped end", "centre hole")
+HATCH = 0.75 * EM  # from line to line, on paper
+GAP = (Piece(" ", small=True),)
+
+
+def opened(shape: ShapePlan) -> bool:
+    """Whether the part is drawn in half section: where something goes into an end on the axis."""
+    return any(f.shape in IN_AN_END for f in shape.features)
+
+
+def quarter_cut(solid: Solid, shape: ShapePlan) -> Mesh:
+    """The part with its upper front quarter taken away, so that the side view shows its upper half in section."""
+    length, across = shape.sizes["length"].value, shape.sizes["diameter"].value
+    rest = (solid - box((-length, 0.0, 0.0), (2 * length, across, across))).to_mesh64()
+    return mesh_of(np.asarray(rest.vert_properties)[:, :3], np.asarray(rest.tri_verts))
+
+
+def hatch(sheet: Sheet, solid: Solid, scale: float) -> None:
+    """Thin lines at 45° over the metal that the section cuts, above the axis."""
+    loops = [np.asarray(loop, dtype=float) for loop in solid.slice(0.0).to_polygons()]
+    sheet.draw_all(lines_over(loops, scale), THIN)
+
+
+def lines_over(loops: list[Points], scale: float) -> list[Points]:
+    """Lines at 45° inside closed outlines and above the axis, on paper."""
+    edges = [(a * scale, b * scale) for loop in loops for a, b in zip(loop, np.roll(loop, -1, axis=0), strict=True)]
+    offsets = [y - x for edge in edges for x, y in edge]
+    out: list[Points] = []
+    for step in range(int(np.floor(min(offsets) / HATCH)), int(np.ceil(max(offsets) / HATCH)) + 1):
+        offset = (step + 0.5) * HATCH
+        meetings = sorted(x for a, b in edges for x in meeting(a, b, offset))
+        for start, end in zip(meetings[::2], meetings[1::2], strict=False):
+            low = max(start, -offset)  # y is more than nothing
+            if end > low + 1e-6:
+                out.append(np.array([[low, low + offset], [end, end + offset]]))
+    return out
+
+
+def meeting(a: Points, b: Points, offset: float) -> list[float]:
+    """Where an edge meets the line y = x + offset, if it does: its x."""
+    first, second = a[1] - a[0] - offset, b[1] - b[0] - offset
+    if (first < 0) == (second < 0):
+        return []
+    return [float(a[0] + (b[0] - a[0]) * first / (first - second))]
+
+
+def lengths(view: Drawn, shape: ShapePlan) -> list[Dimension]:
+    """Places and lengths of tapers, grooves, threads and bores along the part, above the view."""
+    out: list[Dimension] = []
+    top = view.body.high
+    whole = shape.sizes["length"].value
+    for feature in shape.features:
+        sizes = feature.sizes
+        if feature.shape in ("taper", "turned thread", "knurl"):
+            start, end = (sizes[name].value * view.scale for name in ("from", "to"))
+            out.append(linear(sizes["length"], (start, top), (end, top), "above"))
+        elif feature.shape in ("turned groove", "undercut") and sizes["from"].value > 0:
+            out.append(linear(sizes["from"], (0.0, top), (sizes["from"].value * view.scale, top), "above", short=True))
+        elif feature.shape in ("turned bore", "tapped end") and not feature.through:
+            depth = sizes["depth"].value
+            ends = (whole - depth, whole) if feature.enters == "right end" else (0.0, depth)
+            out.append(linear(sizes["depth"], *((x * view.scale, top) for x in ends), "above"))
+    return out
+
+
+def label_all(sheet: Sheet, view: Drawn, shape: ShapePlan, solid: Solid) -> None:
+    """A leader to each shape that has no dimension of its own, with its sizes."""
+    body = sheet.bounds()
+    zone = Box(body.left - 10 * EM, body.low - 10 * EM, body.right + 14 * EM, body.high + 12 * EM)
+    for feature in shape.features:
+        rows = told(feature)
+        if rows:
+            x, radius = spot(feature, shape, solid)
+            point_out(sheet, rows, view.at(x, radius), 0.0, zone)
+        if feature.shape == "turned thread":
+            root = feature.sizes["root"].value / 2
+            ends = [feature.sizes[name].value for name in ("from", "to")]
+            for side in (-root, root):
+                sheet.draw([view.at(end, side) for end in ends], THIN)
+
+
+def spot(feature: FeaturePlan, shape: ShapePlan, solid: Solid) -> tuple[float, float]:
+    """Where a leader points: along the part, and above or below the axis."""
+    sizes, whole = feature.sizes, shape.sizes["length"].value
+    if feature.shape in IN_AN_END:
+        inward = 0.3 * sizes["depth"].value
+        across = sizes["mouth" if "mouth" in sizes else "diameter"].value
+        return (whole - inward if feature.enters == "right end" else inward), across / 2
+    if feature.shape == "turned radius":
+        rounded = sizes["radius"].value
+        way = 1 if feature.enters == "right end" else -1
+        outer = outside_at(solid, sizes["at"].value - way * 1.01 * rounded)
+        return sizes["at"].value - way * 0.29 * rounded, outer - 0.29 * rounded
+    middle = (sizes["from"].value + sizes["to"].value) / 2
+    return middle, outside_at(solid, middle)
+
+
+def outside_at(solid: Solid, x: float) -> float:
+    """The radius of the part at a place along it."""
+    turned = solid.transform([[0.0, 1.0, 0.0, 0.0], [0.0, 0.0, 1.0, 0.0], [1.0, 0.0, 0.0, 0.0]])
+    return radii_at(turned, x)[0]
+
+
+def told(feature: FeaturePlan) -> Rows:
+    """What a leader says of a shape."""
+    sizes = feature.sizes
+    if feature.shape in ("turned groove", "undercut"):
+        across: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
+        return (across, (*amount(sizes["width"]), *words(" wide", small=True)))
+    if feature.shape == "taper":
+        ends: Row = (*amount(sizes["large"], "⌀"), *words(" to "), *amount(sizes["small"], "⌀"))
+        return (ends, (*amount(sizes["half angle"]), *words(" to the axis", small=True)))
+    if feature.shape == "turned thread":
+        return ((Piece(feature.thread, sizes["diameter"].id),),)
+    if feature.shape == "turned bore":
+        row: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
+        return (row, words("through", small=True)) if feature.through else (row,)
+    if feature.shape == "tapped end":
+        return ((Piece(feature.thread, sizes["diameter"].id),), words("full thread as deep as shown", small=True))
+    if feature.shape == "centre hole":
+        return ((*amount(sizes["mouth"], "⌀"), *words(" centre", small=True)),)
+    if feature.shape == "knurl":
+        return ((*words(f"{feature.toward} knurl, pitch ", small=True), *amount(sizes["pitch"])),)
+    if feature.shape == "turned radius":
+        return (amount(sizes["radius"], "R"),)
+    return ()

@@ -1,0 +1,89 @@
+"""The lathe's shapes dry-run: the demonstrations pass, and mistakes that have spoiled parts are caught."""
+
+import math
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from jobcards import quantity
+from jobcards.dryrun import dry_run
+from jobcards.dryrun.reading import published
+from jobcards.dryrun.results import DryRun
+from jobcards.dryrun.revolved import centre_hole, outside_cone, radii_at, rounding
+from jobcards.dryrun.solids import SIDES, cylinder
+from jobcards.planning.card import Card
+from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, changed_card, lathe_card
+
+FACETS = math.sin(2 * math.pi / SIDES) * SIDES / (2 * math.pi)  # area of ninety-six facets over that of their circle
+
+
+@pytest.mark.parametrize("path", [SPINDLE, PLUG], ids=lambda path: path.stem)
+def test_the_demonstrations_pass(path: Path) -> None:
+    run = dry_run(lathe_card(path))
+    assert run.passed, run.findings()
+
+
+def test_with_a_dial_that_reads_the_infeed_too(tmp_path: Path) -> None:
+    run = dry_run(changed_card(tmp_path, SPINDLE, shop=(INFEED,)))
+    assert run.passed, run.findings()
+
+
+def test_threads_and_knurls_are_said_to_be_left_out() -> None:
+    assert dry_run(lathe_card(SPINDLE)).part("spindle").skipped == (
+        "spindle-thread-end-stem-thread",
+        "spindle-tail-end-grip",
+    )
+
+
+def misread(card: Card, change: Callable[[float], float], *ids: str) -> DryRun:
+    """The dry run with some published numbers changed."""
+    shown = published(card)
+    for number_id in ids:
+        shown[number_id] = quantity.show(change(quantity.parse_shown(shown[number_id])), "in", 4)
+    return dry_run(card, shown)
+
+
+MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {
+    "half-diameter dial": (SPINDLE, lambda v: v / 2, "spindle-thread-end-nose-4.dial"),
+    "dial doubled in the groove": (SPINDLE, lambda v: v / 2, "spindle-thread-end-thread-relief.dial"),
+    "bore dial the wrong way": (SPINDLE, lambda v: -v, "spindle-tail-end-tail-bore-boring-bar-3.dial"),
+    "whole angle for half": (SPINDLE, lambda v: 90 - 2 * (90 - v), "spindle-thread-end-seat.scale"),
+    "scale from the wrong line": (SPINDLE, lambda v: 90 - v, "spindle-thread-end-seat.scale"),
+    "set-over of the whole taper": (PLUG, lambda v: 2 * v, "plug-between-centres-long-taper.set-over"),
+    "groove from the far side": (SPINDLE, lambda v: v + 0.15625, "spindle-thread-end-thread-relief.near"),
+    "infeed of the thread straight in": (SPINDLE, lambda v: v * 0.8746, "spindle-thread-end-stem-thread-15.infeed"),
+    "drill's point forgotten": (PLUG, lambda v: v - 0.06, "stud-stud-tapped.depth"),
+    "faced short at the second end": (SPINDLE, lambda v: v - 0.01, "spindle-nose.from"),
+    "centre hole too deep": (SPINDLE, lambda v: v + 0.02, "spindle-right-centre.depth"),
+}
+
+
+@pytest.mark.parametrize("name", MISTAKES)
+def test_a_mistake_is_caught(name: str) -> None:
+    path, change, number_id = MISTAKES[name]
+    assert not misread(lathe_card(path), change, number_id).passed
+
+
+def test_what_a_taper_takes_off_a_bar() -> None:
+    """A frustum's volume by the closed form, facets and all."""
+    taken = outside_cone(2.0, 0.0, 1.5, 2.0, 1.0)
+    cone = math.pi * 2.0 / 12 * (1.5**2 + 1.5 * 1.0 + 1.0)
+    assert taken.volume() == pytest.approx(FACETS * (math.pi * 2.0 - cone), rel=1e-9)
+
+
+def test_what_a_rounded_corner_takes() -> None:
+    """Pappus: the spandrel (1 - pi/4) r², its middle 0.2234 r inside the corner."""
+    size, radius = 0.125, 0.5
+    bar = cylinder(2 * radius, 0.0, 1.0)
+    gone = bar.volume() - (bar - rounding(radius, 1.0, size, 1)).volume()
+    area = (1 - math.pi / 4) * size**2
+    assert gone == pytest.approx(FACETS * 2 * math.pi * area * (radius - size * 0.2234), rel=5e-3)
+
+
+def test_the_mouth_of_a_centre_hole() -> None:
+    """A tip 0.1770 deep with a pilot of 7/64 by 7/64 opens to 3/16 at the face."""
+    solid = cylinder(1.0, -1.0, 0.0) - centre_hole(7 / 64, 7 / 64, 0.17703, 0.0, 0.05)
+    assert radii_at(solid, -1e-9)[1] == pytest.approx(0.1875 / 2, abs=1e-4)
+    assert radii_at(solid, -0.1)[1] == pytest.approx(7 / 128, abs=1e-6)
+    assert radii_at(solid, -0.5) == (pytest.approx(0.5), 0.0)
