@@ -52,8 +52,8 @@ def sine_bar(sheet: Sheet) -> None:
 @figure(
     "angles.raise_for_flat",
     title="Touch the corner, then raise the work for the flat",
-    description="The work tilted under an upright cutter. The cutter touched the upper corner; the work is raised "
-    "so that the flat begins at the distance from the old corner.",
+    description="The work tilted under an upright cutter. The cutter touched the upper corner; the work is "
+    "raised so that the flat begins at the distance from the old corner.",
 )
 def raised(sheet: Sheet) -> None:
     tilt, distance = 30.0, 26.0

@@ -10,8 +10,8 @@ from jobcards.drawing.paper import Sheet
 @figure(
     "centre_drills.centre_depth",
     title="A centre hole and its drill",
-    description="A centre drill fed until the cone has the wanted mouth at the face: the depth of its tip is the "
-    "length of the pilot and that of the cone.",
+    description="A centre drill fed until the cone has the wanted mouth at the face: the depth of its tip is "
+    "the length of the pilot and that of the cone.",
 )
 def centre(sheet: Sheet) -> None:
     mouth, pilot, length, body = 17.0, 6.0, 12.0, 22.0

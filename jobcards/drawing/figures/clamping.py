@@ -73,7 +73,7 @@ def give(sheet: Sheet) -> None:
     upper = [(8 + 48 * t, 6 + 9 * t * t * (3 - t) / 2) for t in (k / 12 for k in range(13))]
     lower = [(x + 1.5 * (x - 8) / 48, y - 12) for x, y in upper]
     work(sheet, [(-6, 6), *upper, *lower[::-1], (-6, -6)])
-    motion(sheet, (50, -22), (50, -4))
+    motion(sheet, (50, -24), (50, 0.5))
     say(sheet, "chuck", -10, 21)
     size(sheet, "stick out", (8, 14), (56, 15), along="x", off=22)
     size(sheet, "give", (57, -6), lower[-1], along="y", off=62, put="right")

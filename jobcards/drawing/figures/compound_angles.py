@@ -14,8 +14,8 @@ from jobcards.drawing.paper import HIDDEN, Points, Sheet
     "compound_angles.second_tilt",
     "compound_angles.slope_in_view",
     title="A face that slopes in two views",
-    description="The same face seen from the front and from the side: it slopes by one angle in the front view and "
-    "by another in the side view. Seen from above, the true slope runs downhill at a turn from the front.",
+    description="The same face seen from the front and from the side: it slopes by one angle in the front view "
+    "and by another in the side view. Seen from above, the true slope runs downhill at a turn from the front.",
 )
 def two_views(sheet: Sheet) -> None:
     front, side = 16.0, 24.0
@@ -51,8 +51,8 @@ def cutter_path(radius: float, lean: float, about: tuple[float, float]) -> Point
 @figure(
     "compound_angles.tram_hollow",
     title="The hollow left by a head out of tram",
-    description="Seen along the cut, a face mill that leans along the feed cuts with an ellipse: the face comes "
-    "out hollow in the middle of its width.",
+    description="Seen along the cut, a face mill that leans along the feed cuts with an ellipse: the face "
+    "comes out hollow in the middle of its width.",
 )
 def hollow(sheet: Sheet) -> None:
     radius, flat, half = 32.0, 0.32, 24.0
@@ -73,8 +73,8 @@ def hollow(sheet: Sheet) -> None:
     "compound_angles.tram_step",
     "compound_angles.hole_run_off",
     title="What a head out of tram does",
-    description="The spindle leans across the cut by the tilt. Strokes that lie beside each other leave a step, "
-    "and a hole runs off with its depth.",
+    description="The spindle leans across the cut by the tilt. Strokes that lie beside each other leave a "
+    "step, and a hole runs off with its depth.",
 )
 def out_of_tram(sheet: Sheet) -> None:
     lean, over = 12.0, 18.0

@@ -20,8 +20,8 @@ from jobcards.drawing.paper import CUT_LINE, CUT_THIN, Sheet, arc, circle
     "cutting.table_feed",
     "cutting.chip_load_from_feed",
     title="Chip load and table feed",
-    description="An end mill from above. While one tooth follows the other the table feeds by the chip load; in a "
-    "minute it feeds by the chip load for each of the teeth at each turn.",
+    description="An end mill from above. While one tooth follows the other the table feeds by the chip load; "
+    "in a minute it feeds by the chip load for each of the teeth at each turn.",
 )
 def chip_load(sheet: Sheet) -> None:
     radius, load, at = 15.0, 7.0, (36.0, 12.0)

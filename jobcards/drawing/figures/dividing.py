@@ -41,8 +41,8 @@ def plate(sheet: Sheet) -> None:
     "dividing.error_built_up",
     "dividing.error_at_radius",
     title="Divisions and the error that builds up",
-    description="Work divided into equal parts: the angle of one division. When each is a little wrong, the last "
-    "one misses the first by the error that has built up.",
+    description="Work divided into equal parts: the angle of one division. When each is a little wrong, the "
+    "last one misses the first by the error that has built up.",
 )
 def divisions(sheet: Sheet) -> None:
     work(sheet, circle((0, 0), 22))

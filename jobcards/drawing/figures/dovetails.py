@@ -15,8 +15,8 @@ RUN = HEIGHT / np.tan(np.radians(ANGLE))
     "dovetails.narrow_from_pins",
     "dovetails.largest_pin",
     title="A dovetail tongue measured over pins",
-    description="A tongue that stands on its narrow width. A pin lies in each corner between flank and shoulder; "
-    "the measure goes over both.",
+    description="A tongue that stands on its narrow width. A pin lies in each corner between flank and "
+    "shoulder; the measure goes over both.",
 )
 def tongue(sheet: Sheet) -> None:
     half, radius = 16.0, 6.5
@@ -40,8 +40,8 @@ def tongue(sheet: Sheet) -> None:
     "dovetails.wide_from_pins",
     "dovetails.middle_pin",
     title="A dovetail slot measured between pins",
-    description="A slot whose floor is its wide width. A pin lies in each corner at the floor; the measure goes "
-    "between them.",
+    description="A slot whose floor is its wide width. A pin lies in each corner at the floor; the measure "
+    "goes between them.",
 )
 def slot(sheet: Sheet) -> None:
     half, radius = 28.0, 5.5

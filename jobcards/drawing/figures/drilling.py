@@ -33,8 +33,8 @@ def drill(sheet: Sheet, x: float, tip: float, radius: float, top: float) -> floa
     "drilling.point_length",
     "drilling.tip_depth",
     title="The point of a drill",
-    description="A hole drilled to full depth: the tip goes deeper by the length of the point, which follows from "
-    "the diameter and the point angle.",
+    description="A hole drilled to full depth: the tip goes deeper by the length of the point, which follows "
+    "from the diameter and the point angle.",
 )
 def point(sheet: Sheet) -> None:
     radius = 12.0
@@ -71,8 +71,8 @@ def through(sheet: Sheet) -> None:
     "drilling.countersink_depth",
     "drilling.countersink_diameter",
     title="A countersink",
-    description="A hole countersunk to the diameter of a head. From where the countersink touches the rim of the "
-    "hole it is fed by the depth.",
+    description="A hole countersunk to the diameter of a head. From where the countersink touches the rim of "
+    "the hole it is fed by the depth.",
 )
 def countersink(sheet: Sheet) -> None:
     head, hole, half = 20.0, 8.0, 41.0
@@ -111,8 +111,8 @@ def counterbore(sheet: Sheet) -> None:
     "drilling.cross_hole_fall",
     "drilling.entry_slope",
     title="A cross hole in a shaft",
-    description="A hole across a shaft: the rim falls from the top of the shaft to the side of the hole. A hole "
-    "off the middle by an offset meets a slope.",
+    description="A hole across a shaft: the rim falls from the top of the shaft to the side of the hole. A "
+    "hole off the middle by an offset meets a slope.",
 )
 def cross_hole(sheet: Sheet) -> None:
     radius, half = 19.0, 8.0

@@ -12,8 +12,8 @@ from jobcards.drawing.paper import CUT_LINE, Sheet, arc
     "finish.turned_roughness",
     "finish.feed_for_roughness",
     title="The ridges of a turned face",
-    description="A tool with a round nose leaves a ridge a feed apart; the greater the nose radius, the lower the "
-    "ridge.",
+    description="A tool with a round nose leaves a ridge a feed apart; the greater the nose radius, the lower "
+    "the ridge.",
 )
 def turned(sheet: Sheet) -> None:
     feed, radius = 22.0, 17.0

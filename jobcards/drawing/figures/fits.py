@@ -9,8 +9,8 @@ from jobcards.drawing.paper import Sheet
     "fits.least_clearance",
     "fits.most_clearance",
     title="The clearance of a fit",
-    description="A shaft in a hole: the least hole less the largest shaft is the least clearance, the largest hole "
-    "less the smallest shaft the most. The clearance is drawn much too large.",
+    description="A shaft in a hole: the least hole less the largest shaft is the least clearance, the largest "
+    "hole less the smallest shaft the most. The clearance is drawn much too large.",
 )
 def clearance(sheet: Sheet) -> None:
     hole, shaft, limit = 18.0, 13.0, 1.6

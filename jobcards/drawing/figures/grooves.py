@@ -24,8 +24,8 @@ from jobcards.drawing.paper import Sheet
     "grooves.serration_flat",
     "grooves.groove_position",
     title="Serrations cut with the corner of a tilted end mill",
-    description="The spindle leans by the tilt; the corner of the end mill cuts grooves a pitch apart, with a flat "
-    "left on each crest. The depth is square to the face.",
+    description="The spindle leans by the tilt; the corner of the end mill cuts grooves a pitch apart, with a "
+    "flat left on each crest. The depth is square to the face.",
 )
 def serrations(sheet: Sheet) -> None:
     tilt, pitch, flat = 35.0, 24.0, 6.0

@@ -9,8 +9,8 @@ from jobcards.drawing.paper import CUT_LINE, Sheet
     "heat.case_to_make",
     "heat.size_before_grinding",
     title="The case, and what is ground off",
-    description="A hardened piece in section: soft core, hard case all round. Grinding takes off an allowance on "
-    "each face, so the case must be made deeper than the one wanted.",
+    description="A hardened piece in section: soft core, hard case all round. Grinding takes off an allowance "
+    "on each face, so the case must be made deeper than the one wanted.",
 )
 def case(sheet: Sheet) -> None:
     work(sheet, rectangle(0, 0, 56, 36))

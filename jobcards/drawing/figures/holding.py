@@ -30,8 +30,8 @@ def vise(sheet: Sheet, top: float, half: float) -> None:
     "holding.proud",
     "holding.tip_room",
     title="Grip and what stands proud",
-    description="Work on parallels in the vise: the jaws grip it from the parallels up to their top, and the rest "
-    "stands proud.",
+    description="Work on parallels in the vise: the jaws grip it from the parallels up to their top, and the "
+    "rest stands proud.",
 )
 def grip(sheet: Sheet) -> None:
     jaw, parallel, high, half = 26.0, 12.0, 27.0, 15.0
@@ -51,8 +51,8 @@ def grip(sheet: Sheet) -> None:
 @figure(
     "holding.cutter_clearance",
     title="Clear of the bed of the vise",
-    description="A cutter that breaks through below the work ends above the bed of the vise by the parallel height "
-    "less the breakthrough.",
+    description="A cutter that breaks through below the work ends above the bed of the vise by the parallel "
+    "height less the breakthrough.",
 )
 def clearance(sheet: Sheet) -> None:
     parallel, half, through = 17.0, 15.0, 6.0
@@ -76,8 +76,8 @@ def clearance(sheet: Sheet) -> None:
     "holding.vblock_over",
     "holding.vblock_rise",
     title="A round in a V-block",
-    description="A round in the V of a block: from the bottom of the V to its axis and to its top, and from the "
-    "top of the block to the top of the work.",
+    description="A round in the V of a block: from the bottom of the V to its axis and to its top, and from "
+    "the top of the block to the top of the work.",
 )
 def vblock(sheet: Sheet) -> None:
     radius, half, deep = 16.0, 45.0, 20.0

@@ -82,8 +82,8 @@ def row(sheet: Sheet) -> None:
     "holes.wall_between",
     "holes.wall_to_edge",
     title="The walls beside holes",
-    description="Two holes apart from each other with a wall between them, and one with a wall to the edge of the "
-    "work.",
+    description="Two holes apart from each other with a wall between them, and one with a wall to the edge of "
+    "the work.",
 )
 def walls(sheet: Sheet) -> None:
     work(sheet, rectangle(0, 0, 66, 28))

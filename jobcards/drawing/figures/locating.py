@@ -43,8 +43,8 @@ def touch(sheet: Sheet) -> None:
 @figure(
     "locating.preset_for_middle",
     title="Zero in the middle of a known length, from one touch",
-    description="The finder touches one end; from the middle of the work to the middle of the finder is half the "
-    "length and half the tip.",
+    description="The finder touches one end; from the middle of the work to the middle of the finder is half "
+    "the length and half the tip.",
 )
 def middle(sheet: Sheet) -> None:
     work(sheet, rectangle(0, 0, 56, 16))
@@ -61,8 +61,8 @@ def middle(sheet: Sheet) -> None:
     "locating.middle_of_readings",
     "locating.width_between_touches",
     title="The middle from two touches, and the width as a check",
-    description="The finder touches both edges; the middle of the two readings is the middle of the work whatever "
-    "the tip. The second reading less the first, less one tip, is the width.",
+    description="The finder touches both edges; the middle of the two readings is the middle of the work "
+    "whatever the tip. The second reading less the first, less one tip, is the width.",
 )
 def both_edges(sheet: Sheet) -> None:
     work(sheet, rectangle(20, 0, 64, 16))
@@ -81,8 +81,8 @@ def both_edges(sheet: Sheet) -> None:
 @figure(
     "locating.paper_touch",
     title="Touching with paper between cutter and work",
-    description="A cutter beside the edge of the work with paper between them: from its axis to the edge is half "
-    "its diameter and the paper.",
+    description="A cutter beside the edge of the work with paper between them: from its axis to the edge is "
+    "half its diameter and the paper.",
 )
 def paper(sheet: Sheet) -> None:
     work(sheet, rectangle(0, 0, 34, 24))
@@ -98,8 +98,8 @@ def paper(sheet: Sheet) -> None:
 @figure(
     "locating.flipped_position",
     title="Work flipped end for end against the same stop",
-    description="Above, the work against the stop with a hole at its position; below, the same work flipped: the "
-    "hole now stands at the length less the position.",
+    description="Above, the work against the stop with a hole at its position; below, the same work flipped: "
+    "the hole now stands at the length less the position.",
 )
 def flip(sheet: Sheet) -> None:
     for low, hole, name in ((0, 40, "flipped"), (30, 18, "position")):
@@ -140,8 +140,8 @@ def arrival(sheet: Sheet) -> None:
     "locating.reading_from_zero",
     "locating.incremental_move",
     title="Positions, readings and moves from one zero",
-    description="Two places on the work with zero at its lower edge: a reading counts from zero, a move from where "
-    "one stands. On the surface plate the base is added.",
+    description="Two places on the work with zero at its lower edge: a reading counts from zero, a move from "
+    "where one stands. On the surface plate the base is added.",
 )
 def heights(sheet: Sheet) -> None:
     held(sheet, rectangle(-10, -16, 50, -12))

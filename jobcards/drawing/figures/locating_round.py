@@ -1,5 +1,7 @@
 """Figures for finding the middle of rounds, touching a tilted face, and work that stands askew."""
 
+import numpy as np
+
 from jobcards.drawing.figures.figure import figure
 from jobcards.drawing.figures.marks import (
     angle,
@@ -23,8 +25,8 @@ from jobcards.drawing.paper import HIDDEN, Sheet, circle
 @figure(
     "locating_round.bore_between_touches",
     title="A bore from two touches",
-    description="The finder touches the wall of the bore on both sides; between the middles lies the bore less one "
-    "tip.",
+    description="The finder touches the wall of the bore on both sides; between the middles lies the bore less "
+    "one tip.",
 )
 def bore(sheet: Sheet) -> None:
     radius, tip = 19.0, 4.5
@@ -44,8 +46,8 @@ def bore(sheet: Sheet) -> None:
     "locating_round.centre_y",
     "locating_round.bore_about_centre",
     title="The centre from three touches",
-    description="The finder touches the bore at three places; the circle through its middles has the same centre "
-    "as the bore.",
+    description="The finder touches the bore at three places; the circle through its middles has the same "
+    "centre as the bore.",
 )
 def three(sheet: Sheet) -> None:
     radius, tip = 21.0, 4.0
@@ -69,8 +71,8 @@ def three(sheet: Sheet) -> None:
 @figure(
     "locating_round.side_touch_to_axis",
     title="From a touch on the side to the axis of a shaft",
-    description="The cutter touched the side of the shaft; moved by half the shaft and half the cutter its axis "
-    "stands over that of the shaft.",
+    description="The cutter touched the side of the shaft; moved by half the shaft and half the cutter its "
+    "axis stands over that of the shaft.",
 )
 def shaft_side(sheet: Sheet) -> None:
     work(sheet, circle((0, 0), 15))
@@ -82,27 +84,70 @@ def shaft_side(sheet: Sheet) -> None:
     size(sheet, "lower", (0, -19), (21, -9), along="x", off=-24)
 
 
+LEAN, PIN = 26.0, 9.0
+
+
+def leaning(sheet: Sheet, height: float) -> tuple[float, float]:
+    """Work whose face leans out over its foot, and a pin that touches it below the upper corner; gives the pin's middle."""
+    foot = at_angle((0, 0), 270 + LEAN, 38)
+    work(sheet, [(0, 0), foot, (46, foot[1]), (46, 0)])
+    turn = np.radians(LEAN)
+    middle = (-(PIN - height * float(np.sin(turn))) / float(np.cos(turn)), -height)
+    gauge(sheet, middle, PIN)
+    return middle
+
+
 @figure(
     "locating_round.tilted_touch",
-    "locating_round.pin_to_tilted_corner",
-    "locating_round.over_pin_in_corner",
-    title="Touching a tilted face with a ball or a pin",
-    description="A face tilted from upright: the middle of the ball stands further from it, measured level, than "
-    "half its diameter. The corner below lies further on with its depth under the middle.",
+    title="Touching a leaning face with a ball or a pin",
+    description="A ball touches a face that leans from upright: measured level at the height of its middle, "
+    "the face is further away than half its diameter.",
 )
 def tilted(sheet: Sheet) -> None:
-    lean, radius = 24.0, 10.0
-    corner = (0.0, -16.0)
-    top = at_angle(corner, 90 + lean, 40)
-    work(sheet, [corner, (44, -16), (44, top[1]), top])
-    touch = at_angle(corner, 90 + lean, 18)
-    middle = at_angle(touch, 180 + lean, radius)
+    middle = leaning(sheet, 14.0)
+    line(sheet, (0, 0), (0, -34))
+    angle(sheet, "tilt", (0, 0), 29, 270, 270 + LEAN)
+    diameter(sheet, "diameter", middle, PIN, 150, 6)
+    face = middle[0] + PIN / float(np.cos(np.radians(LEAN)))
+    size(sheet, "distance", middle, (face, middle[1]), along="x", off=6, put="before")
+
+
+@figure(
+    "locating_round.pin_to_tilted_corner",
+    title="From a pin to a corner that hangs out over it",
+    description="A pin touches the leaning face below an upper corner: how far, level, the corner lies from "
+    "its middle follows from the height of the corner over the middle.",
+)
+def corner(sheet: Sheet) -> None:
+    middle = leaning(sheet, 12.0)
+    line(sheet, (0, 0), (0, -34))
+    angle(sheet, "tilt", (0, 0), 29, 270, 270 + LEAN)
+    diameter(sheet, "diameter", middle, PIN, 215, 6)
+    size(sheet, "height", middle, (0, 0), along="y", off=-22, put="left")
+    size(sheet, "distance", middle, (0, 0), along="x", off=6, put="before")
+
+
+@figure(
+    "locating_round.over_pin_in_corner",
+    title="Over a pin in an inside corner of tilted work",
+    description="A pin lies in an inside corner whose bisector leans from upright: the height runs from the "
+    "line of the corner to the top of the pin.",
+)
+def inside_corner(sheet: Sheet) -> None:
+    lean, half, radius = 14.0, 45.0, 10.0
+    sides = [at_angle((0, 0), 90 - lean + turn, 32) for turn in (-half, half)]
+    work(sheet, [(0, 0), sides[0], (40, sides[0][1]), (40, -14), (-36, -14), (-36, sides[1][1]), sides[1]])
+    bisector = 90 - lean
+    middle = at_angle((0, 0), bisector, radius / float(np.sin(np.radians(half))))
     gauge(sheet, middle, radius)
-    line(sheet, corner, (0, 24))
-    angle(sheet, "tilt", corner, 30, 90, 90 + lean, toward=97)
-    diameter(sheet, "diameter", middle, radius, 150, 6)
-    size(sheet, "height", (0, -16), middle, along="y", off=-40, put="left")
-    size(sheet, "distance", middle, (0, -16), along="x", off=-23, put="below")
+    centre_line(sheet, (0, 0), at_angle((0, 0), bisector, 42))
+    centre_line(sheet, (0, 0), (0, 42))
+    angle(sheet, "lean", (0, 0), 38, bisector, 90)
+    for turn in (-half, half):
+        line(sheet, at_angle((0, 0), 270 - lean + turn, 0.5), at_angle((0, 0), 270 - lean + turn, 9))
+    angle(sheet, "angle", (0, 0), 7, 270 - lean - half, 270 - lean + half)
+    diameter(sheet, "diameter", middle, radius, 150, 20)
+    size(sheet, "height", (0, 0), (middle[0], middle[1] + radius), along="y", off=46, put="right")
 
 
 @figure(

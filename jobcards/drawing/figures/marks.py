@@ -296,4 +296,4 @@ def say(sheet: Sheet, text: str, x: float, y: float, *, across: str = "middle") 
 def motion(sheet: Sheet, start: Point, end: Point) -> None:
     """An arrow that shows a way of going."""
     sheet.draw([start, end], CUT_LINE)
-    arrow(sheet, end, np.asarray(start, dtype=float) - np.asarray(end, dtype=float), colour=CUT)
+    arrow(sheet, end, np.asarray(start, dtype=float) - np.asarray(end, dtype=float), colour=CUT, size=1.4 * ARROW)

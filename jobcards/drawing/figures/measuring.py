@@ -21,8 +21,8 @@ from jobcards.drawing.paper import Sheet, arc
 @figure(
     "measuring.bore_by_two_balls",
     title="A bore measured with two balls",
-    description="Two balls in a bore, the lower on the plate and the upper leaning on it and on the far wall: the "
-    "height over both gives the bore.",
+    description="Two balls in a bore, the lower on the plate and the upper leaning on it and on the far wall: "
+    "the height over both gives the bore.",
 )
 def two_balls(sheet: Sheet) -> None:
     lower, upper, bore = 9.0, 12.0, 34.0
@@ -42,8 +42,8 @@ def two_balls(sheet: Sheet) -> None:
 @figure(
     "measuring.countersink_by_ball",
     title="A countersink measured with a ball",
-    description="A ball in a countersink stands above the face by the height; with its diameter and the angle that "
-    "gives the diameter at the face.",
+    description="A ball in a countersink stands above the face by the height; with its diameter and the angle "
+    "that gives the diameter at the face.",
 )
 def countersink(sheet: Sheet) -> None:
     half, mouth, ball = 45.0, 21.0, 13.0

@@ -9,8 +9,8 @@ from jobcards.drawing.paper import HIDDEN, Sheet
     "milling.through_depth",
     "milling.left_to_take",
     title="Cutting through",
-    description="A cutter that goes through the thickness and a breakthrough beyond, so that nothing is left on "
-    "the lower edge. What was taken before leaves the rest.",
+    description="A cutter that goes through the thickness and a breakthrough beyond, so that nothing is left "
+    "on the lower edge. What was taken before leaves the rest.",
 )
 def through(sheet: Sheet) -> None:
     for side in (-1, 1):

@@ -38,9 +38,9 @@ def seated(
     "partial_bores.chord",
     "partial_bores.arc_angle",
     title="A bore whose centre stands outside the edge",
-    description="The work above, its lower edge level; the middle of the bore stands outside, below the edge. The "
-    "depth runs from the edge to the top of the arc; the chord is the opening; the arc is the angle that lies in "
-    "the work.",
+    description="The work above, its lower edge level; the middle of the bore stands outside, below the edge. "
+    "The depth runs from the edge to the top of the arc; the chord is the opening; the arc is the angle that "
+    "lies in the work.",
 )
 def centre_outside(sheet: Sheet) -> None:
     work(sheet, seated(RADIUS, OUTSIDE, 30, 18))
@@ -61,8 +61,8 @@ def centre_outside(sheet: Sheet) -> None:
     "partial_bores.centre_outside",
     "partial_bores.daylight",
     title="Two seats on one pin, and the daylight between",
-    description="Two bars, one above and one below a pin that lies in a seat of each. The faces stand apart by the "
-    "daylight; the middle of each bore stands outside its face by half of it.",
+    description="Two bars, one above and one below a pin that lies in a seat of each. The faces stand apart by "
+    "the daylight; the middle of each bore stands outside its face by half of it.",
 )
 def pair(sheet: Sheet) -> None:
     upper = seated(11, 3.5, 28, 15)
@@ -79,8 +79,9 @@ def pair(sheet: Sheet) -> None:
 @figure(
     "partial_bores.plain_swing",
     title="How far a plain pair swings",
-    description="The upper bar has swung on the pin until the ends of the two faces meet; the swing is the angle "
-    "between the faces. The faces stand outside the middle of the pin, the ends half a length away from it.",
+    description="The upper bar has swung on the pin until the ends of the two faces meet; the swing is the "
+    "angle between the faces. The faces stand outside the middle of the pin, the ends half a length away from "
+    "it.",
 )
 def swing(sheet: Sheet) -> None:
     outside, half = 4.0, 32.0
@@ -102,8 +103,8 @@ def swing(sheet: Sheet) -> None:
 @figure(
     "partial_bores.relieved_swing",
     title="How far a relieved rocker swings",
-    description="The rocker's lower face is relieved from its start outward to the end, so that it swings further "
-    "before it meets the flat face below.",
+    description="The rocker's lower face is relieved from its start outward to the end, so that it swings "
+    "further before it meets the flat face below.",
 )
 def relieved(sheet: Sheet) -> None:
     outside, half, start, relief = 4.0, 32.0, 16.0, 12.0
@@ -130,8 +131,8 @@ def relieved(sheet: Sheet) -> None:
 @figure(
     "partial_bores.over_pin",
     title="Measuring a seat over its pin",
-    description="A pin lies in the seat; from the far edge of the work to the far side of the pin is the height, "
-    "the centre outside and half the pin.",
+    description="A pin lies in the seat; from the far edge of the work to the far side of the pin is the "
+    "height, the centre outside and half the pin.",
 )
 def measured(sheet: Sheet) -> None:
     work(sheet, seated(11, 4, 26, 22) * [1, -1])

@@ -12,8 +12,8 @@ from jobcards.drawing.paper import Sheet
     "rocking.relieved_swing_same_length",
     "rocking.relief_for_swing",
     title="A relieved rocker swung until it meets its base",
-    description="The rocker has swung on the pin until its relieved face meets the end of the base below it. The "
-    "relief begins at its start; half length and outside are those of the base.",
+    description="The rocker has swung on the pin until its relieved face meets the end of the base below it. "
+    "The relief begins at its start; half length and outside are those of the base.",
 )
 def swung(sheet: Sheet) -> None:
     outside, half, start, relief = 4.0, 34.0, 15.0, 9.0

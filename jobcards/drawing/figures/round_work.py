@@ -8,8 +8,8 @@ from jobcards.drawing.paper import Sheet, circle
 @figure(
     "round_work.preset_beside_round",
     title="Beside round work, with paper",
-    description="The cutter drags paper on the side of round work whose axis is to be zero: the preset is half the "
-    "diameter, the paper, and half the cutter.",
+    description="The cutter drags paper on the side of round work whose axis is to be zero: the preset is half "
+    "the diameter, the paper, and half the cutter.",
 )
 def beside_round(sheet: Sheet) -> None:
     radius, paper, cutter = 16.0, 1.8, 6.0

@@ -15,8 +15,8 @@ from jobcards.drawing.paper import Sheet
     "screw_cutting.depth_sharp_tool",
     "screw_cutting.infeed_after_pass",
     title="A thread cut with the compound set over",
-    description="The tool is fed along the compound, which stands at the compound angle from square to the work; "
-    "it travels further than the thread is deep.",
+    description="The tool is fed along the compound, which stands at the compound angle from square to the "
+    "work; it travels further than the thread is deep.",
 )
 def infeed(sheet: Sheet) -> None:
     pitch, turn = 26.0, 29.0

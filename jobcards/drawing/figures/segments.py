@@ -33,8 +33,8 @@ def flat(sheet: Sheet) -> None:
     "segments.polygon_depth",
     "segments.polygon_from_round",
     title="A polygon from a round",
-    description="A hexagon standing in the round it is milled from: across the corners is the diameter, across the "
-    "flats is smaller, and each flat lies a depth below the top of the round.",
+    description="A hexagon standing in the round it is milled from: across the corners is the diameter, across "
+    "the flats is smaller, and each flat lies a depth below the top of the round.",
 )
 def polygon(sheet: Sheet) -> None:
     radius = 19.0

@@ -11,8 +11,8 @@ from jobcards.drawing.paper import Sheet
     "shaping.strokes_metric",
     "shaping.shaper_speed_inch",
     title="The stroke of a shaper",
-    description="The tool starts before the work and runs past its end: the stroke is the work, the run in and the "
-    "run out.",
+    description="The tool starts before the work and runs past its end: the stroke is the work, the run in and "
+    "the run out.",
 )
 def stroke(sheet: Sheet) -> None:
     held(sheet, rectangle(-4, -8, 58, 0))

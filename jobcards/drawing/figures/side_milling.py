@@ -22,8 +22,8 @@ from jobcards.drawing.paper import Sheet, arc
     "side_milling.slot_wall",
     "side_milling.axis_at_wall",
     title="The axis beside a wall",
-    description="A slot from above, wider than its cutter. A wall lies half a width to its side of the centre; the "
-    "axis stands off from the wall by half the cutter and what is left to take.",
+    description="A slot from above, wider than its cutter. A wall lies half a width to its side of the centre; "
+    "the axis stands off from the wall by half the cutter and what is left to take.",
 )
 def beside_wall(sheet: Sheet) -> None:
     work(sheet, [(0, 0), (60, 0), (60, 48), (0, 48)])
@@ -44,8 +44,8 @@ def beside_wall(sheet: Sheet) -> None:
     "side_milling.stroke_moves",
     "side_milling.stroke_place",
     title="Strokes side by side",
-    description="A surface wider than the cutter, from above: strokes from the first to the last place, no more "
-    "than a step apart, so that they overlap.",
+    description="A surface wider than the cutter, from above: strokes from the first to the last place, no "
+    "more than a step apart, so that they overlap.",
 )
 def strokes(sheet: Sheet) -> None:
     work(sheet, rectangle(0, 0, 56, 34))
@@ -63,8 +63,8 @@ def strokes(sheet: Sheet) -> None:
     "side_milling.flank_from_end",
     "side_milling.radius_above_end",
     title="A pointed cutter",
-    description="A cutter with a point angle and a small flat at its end: its radius grows with the height above "
-    "the end.",
+    description="A cutter with a point angle and a small flat at its end: its radius grows with the height "
+    "above the end.",
 )
 def pointed(sheet: Sheet) -> None:
     flat, half, top = 5.0, 40.0, 20.0
@@ -85,8 +85,8 @@ def pointed(sheet: Sheet) -> None:
 @figure(
     "side_milling.corner_rounder",
     title="A corner-rounding cutter",
-    description="A corner-rounding cutter: from the diameter of its tip the arc of the radius runs outward on both "
-    "sides.",
+    description="A corner-rounding cutter: from the diameter of its tip the arc of the radius runs outward on "
+    "both sides.",
 )
 def rounder(sheet: Sheet) -> None:
     tip, radius = 8.0, 13.0

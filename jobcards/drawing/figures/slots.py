@@ -36,8 +36,9 @@ def tslot(sheet: Sheet) -> None:
     "slots.keyway_depth",
     "slots.keyway_over",
     title="A keyway in a shaft",
-    description="The end of a shaft with a keyway. The cutter is fed from its touch at the top of the shaft by the "
-    "depth; the depth at the side is measured at the wall of the keyway; over is from the floor to the far side.",
+    description="The end of a shaft with a keyway. The cutter is fed from its touch at the top of the shaft by "
+    "the depth; the depth at the side is measured at the wall of the keyway; over is from the floor to the far "
+    "side.",
 )
 def keyway(sheet: Sheet) -> None:
     radius, width, side = 19.0, 14.0, 8.0
@@ -58,8 +59,8 @@ def keyway(sheet: Sheet) -> None:
 @figure(
     "slots.hub_over",
     title="The keyway of a hub over its key",
-    description="A bore with a keyway above it that holds the key with a clearance. The measure runs from the roof "
-    "of the keyway to the far side of the bore.",
+    description="A bore with a keyway above it that holds the key with a clearance. The measure runs from the "
+    "roof of the keyway to the far side of the bore.",
 )
 def hub(sheet: Sheet) -> None:
     radius, width, side, height, clearance = 16.0, 13.0, 7.0, 12.0, 2.5

@@ -9,8 +9,8 @@ from jobcards.drawing.paper import HIDDEN, Sheet
     "stock.bar_needed",
     "stock.saw_length",
     title="Pieces sawn from a bar",
-    description="A bar with pieces marked off: each takes its length, cleaning at both ends, and the kerf of the "
-    "saw; the last of the bar stays held.",
+    description="A bar with pieces marked off: each takes its length, cleaning at both ends, and the kerf of "
+    "the saw; the last of the bar stays held.",
 )
 def bar(sheet: Sheet) -> None:
     held(sheet, rectangle(68, -4, 86, 0), rectangle(68, 14, 86, 18))

@@ -28,8 +28,8 @@ HALF = 9.0
     "tapers.half_angle",
     "tapers.diameter_along",
     title="A taper and its half angle",
-    description="A tapered plug with its axis level: large and small diameter a length apart. The half angle lies "
-    "between the axis and the side.",
+    description="A tapered plug with its axis level: large and small diameter a length apart. The half angle "
+    "lies between the axis and the side.",
 )
 def taper(sheet: Sheet) -> None:
     large, length = 17.0, 52.0
@@ -54,8 +54,8 @@ def taper(sheet: Sheet) -> None:
     "tapers.included_from_foot",
     "tapers.foot_from_included",
     title="The included angle of a taper",
-    description="A taper run on to its point: the included angle lies between the two sides and is twice the half "
-    "angle.",
+    description="A taper run on to its point: the included angle lies between the two sides and is twice the "
+    "half angle.",
 )
 def included(sheet: Sheet) -> None:
     large, length = 15.0, 30.0
@@ -73,8 +73,8 @@ def included(sheet: Sheet) -> None:
     "tapers.set_over",
     "tapers.set_over_per_foot",
     title="A taper turned with the tailstock set over",
-    description="Work between centres, from above. The tailstock is set over so that one side of the taper lies "
-    "along the bed; the whole length of the work between the centres counts, not only the taper.",
+    description="Work between centres, from above. The tailstock is set over so that one side of the taper "
+    "lies along the bed; the whole length of the work between the centres counts, not only the taper.",
 )
 def set_over(sheet: Sheet) -> None:
     tilt, whole, taper_length, large = 7.0, 66.0, 36.0, 13.0
@@ -100,8 +100,8 @@ def set_over(sheet: Sheet) -> None:
 @figure(
     "tapers.half_angle_from_balls",
     title="A tapered hole measured with two balls",
-    description="A small ball and a large ball seated in a tapered hole, one after the other; the depth of the top "
-    "of each below the face gives the half angle.",
+    description="A small ball and a large ball seated in a tapered hole, one after the other; the depth of the "
+    "top of each below the face gives the half angle.",
 )
 def balls(sheet: Sheet) -> None:
     half, small, large = 11.0, 6.0, 9.5
@@ -125,8 +125,8 @@ def balls(sheet: Sheet) -> None:
     "tapers.half_angle_from_pins",
     "tapers.small_end_from_pins",
     title="A taper plug measured over pins",
-    description="A taper plug standing on its small end on the surface plate. Two pins on the plate give the lower "
-    "measure; the same pins on two equal stacks give the upper one.",
+    description="A taper plug standing on its small end on the surface plate. Two pins on the plate give the "
+    "lower measure; the same pins on two equal stacks give the upper one.",
 )
 def pins(sheet: Sheet) -> None:
     half, small, pin, stack = 8.0, 11.0, 3.6, 21.0
@@ -153,8 +153,8 @@ def pins(sheet: Sheet) -> None:
 @figure(
     "tapers.compound_feed",
     title="Feeding with the compound set over",
-    description="The compound stands at the half angle from the axis. Fed along it the diameter changes by twice "
-    "what the tool comes in.",
+    description="The compound stands at the half angle from the axis. Fed along it the diameter changes by "
+    "twice what the tool comes in.",
 )
 def compound(sheet: Sheet) -> None:
     half, feed = 25.0, 40.0

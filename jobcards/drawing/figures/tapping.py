@@ -14,8 +14,8 @@ from jobcards.drawing.paper import THIN, Sheet
     "tapping.blind_hole_depth",
     "tapping.tap_chamfer",
     title="A tapped blind hole",
-    description="The hole of the tap drill with threads of the outside diameter: below the full thread come the "
-    "threads of the tap's chamfer and a spare depth.",
+    description="The hole of the tap drill with threads of the outside diameter: below the full thread come "
+    "the threads of the tap's chamfer and a spare depth.",
 )
 def blind(sheet: Sheet) -> None:
     drill, outside, depth = 9.0, 13.0, 36.0

@@ -47,8 +47,8 @@ def diameters(sheet: Sheet) -> None:
     "threads.lead",
     "threads.lead_angle",
     title="Lead and lead angle",
-    description="One turn of the thread rolled out flat along the pitch circle: it climbs by the lead, which is "
-    "the pitch times the number of starts.",
+    description="One turn of the thread rolled out flat along the pitch circle: it climbs by the lead, which "
+    "is the pitch times the number of starts.",
 )
 def lead(sheet: Sheet) -> None:
     length, climb = 58.0, 20.0

@@ -22,8 +22,8 @@ TILT = 28.0
 @figure(
     "tilted.head_tilt",
     title="The tilt of the head for an angle on the work",
-    description="A face at an angle from the table cut with the side of an end mill: the head leans from upright "
-    "by a right angle less that angle.",
+    description="A face at an angle from the table cut with the side of an end mill: the head leans from "
+    "upright by a right angle less that angle.",
 )
 def head(sheet: Sheet) -> None:
     held(sheet, rectangle(-30, -6, 42, -1))
@@ -69,8 +69,8 @@ def quill(sheet: Sheet) -> None:
     "tilted.turned_y",
     "tilted.tilted_height",
     title="Work turned by an angle",
-    description="A block turned about its lower corner by an angle: its height from lowest to highest corner, and "
-    "the new along and across of a point that stood at x and y.",
+    description="A block turned about its lower corner by an angle: its height from lowest to highest corner, "
+    "and the new along and across of a point that stood at x and y.",
 )
 def block(sheet: Sheet) -> None:
     lean, length, thickness = 24.0, 42.0, 20.0

@@ -13,8 +13,8 @@ from jobcards.drawing.paper import Sheet
     "turned_tapers.rate_of_half_angle",
     "turned_tapers.compound_scale",
     title="A taper turned with the compound",
-    description="The compound, from above, stands at the half angle from the axis of the work; over the length the "
-    "diameter falls from large to small.",
+    description="The compound, from above, stands at the half angle from the axis of the work; over the length "
+    "the diameter falls from large to small.",
 )
 def compound(sheet: Sheet) -> None:
     half, large, length = 14.0, 17.0, 44.0

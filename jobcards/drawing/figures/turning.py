@@ -20,8 +20,8 @@ from jobcards.drawing.paper import HIDDEN, Sheet, circle
     "turning.diameter_after",
     "turning.rough_diameter",
     title="What the dial reads",
-    description="Work turned from its start to its finish diameter. The tool comes in by half the difference; a "
-    "dial that reads the diameter shows all of it, a dial that reads the infeed shows half.",
+    description="Work turned from its start to its finish diameter. The tool comes in by half the difference; "
+    "a dial that reads the diameter shows all of it, a dial that reads the infeed shows half.",
 )
 def dial(sheet: Sheet) -> None:
     held(sheet, rectangle(-10, -24, -2, 24))
@@ -77,8 +77,8 @@ def truing(sheet: Sheet) -> None:
     "turning.boring_dial",
     "turning.rough_bore",
     title="Boring: the dial counts back",
-    description="A bore opened from its start to its finish: the tool moves outward, so the dial counts back from "
-    "the touch.",
+    description="A bore opened from its start to its finish: the tool moves outward, so the dial counts back "
+    "from the touch.",
 )
 def boring(sheet: Sheet) -> None:
     for side in (-1, 1):

@@ -21,8 +21,8 @@ from jobcards.drawing.paper import Sheet
     "vees.serration_depth_vee",
     "vees.serration_crest_vee",
     title="Serrations of a V-cutter or a shaper tool",
-    description="Grooves a pitch apart with a flat at each crest and a flat or rounding at the root; the flanks "
-    "stand at the angle of the cutter.",
+    description="Grooves a pitch apart with a flat at each crest and a flat or rounding at the root; the "
+    "flanks stand at the angle of the cutter.",
 )
 def serrations(sheet: Sheet) -> None:
     pitch, crest, root, depth = 26.0, 7.0, 5.0, 14.0
@@ -56,8 +56,8 @@ def serrations(sheet: Sheet) -> None:
     "vees.flank_feed",
     "vees.slide_set_over",
     title="A V-groove, and a tool fed along its flank",
-    description="A V-groove with a small flat at the root. Fed along one flank the tool travels further than the "
-    "groove is deep.",
+    description="A V-groove with a small flat at the root. Fed along one flank the tool travels further than "
+    "the groove is deep.",
 )
 def flank(sheet: Sheet) -> None:
     half, depth, root = 35.0, 22.0, 6.0
