@@ -88,7 +88,7 @@ LEAN, PIN = 26.0, 9.0
 
 
 def leaning(sheet: Sheet, height: float) -> tuple[float, float]:
-    """Work whose face leans out over its foot, and a pin that touches it below the upper corner; gives the pin's middle."""
+    """Work whose face leans out over its foot, and a pin that touches it below the corner; gives the pin's middle."""
     foot = at_angle((0, 0), 270 + LEAN, 38)
     work(sheet, [(0, 0), foot, (46, foot[1]), (46, 0)])
     turn = np.radians(LEAN)
