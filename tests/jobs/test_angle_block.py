@@ -9,10 +9,10 @@ from jobcards.planning import plan_card
 from tests.planning.cards import CLAMP, SHOP
 
 FAMILY = {job.slug: job for job in load_family(CLAMP.with_name("angle-block.yml"))}
-# 5 sin 5° = 0.4358, 5 sin 2° = 0.1745, 5 sin 10° = 0.8682; a rise of 2 sin of the angle at the touched corner
+# 5 sin 5° = 0.4358, 5 sin 3° = 0.2617, 5 sin 10° = 0.8682; a rise of 2 sin of the angle at the touched corner
 STACKS = {
     "angle-block": ("0.4358", 5),
-    "angle-block-2-degrees": ("0.1745", 2),
+    "angle-block-3-degrees": ("0.2617", 3),
     "angle-block-10-degrees": ("0.8682", 10),
 }
 
