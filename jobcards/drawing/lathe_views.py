@@ -71,8 +71,8 @@ def lengths(view: Drawn, shape: ShapePlan) -> list[Dimension]:
             out.append(linear(sizes["from"], (0.0, top), (sizes["from"].value * view.scale, top), "above", short=True))
         elif feature.shape in ("turned bore", "tapped end") and not feature.through:
             depth = sizes["depth"].value
-            ends = (whole - depth, whole) if feature.enters == "right end" else (0.0, depth)
-            out.append(linear(sizes["depth"], *((x * view.scale, top) for x in ends), "above"))
+            start, end = (whole - depth, whole) if feature.enters == "right end" else (0.0, depth)
+            out.append(linear(sizes["depth"], (start * view.scale, top), (end * view.scale, top), "above"))
     return out
 
 

@@ -15,11 +15,12 @@ from jobcards.planning.number import Number
 
 HIGHEST = 46.0  # mm: no view is drawn higher than this
 WIDEST = 75.0
+SMALLER, SMALLEST = 0.85, 0.5  # how much a view is taken down where its lettering is too wide, and the least of it
 
 
-def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float, solid: Solid) -> Sheet:
-    """Side and end view of a turned part with all dimensions."""
-    scale = min(HIGHEST / shape.sizes["diameter"].value, WIDEST / shape.sizes["length"].value)
+def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float, solid: Solid, part_of: float = 1.0) -> Sheet:
+    """Side and end view of a turned part with all dimensions, smaller where the lettering asks for it."""
+    scale = part_of * min(HIGHEST / shape.sizes["diameter"].value, WIDEST / shape.sizes["length"].value)
     half = lathe_views.opened(shape)
     side = side_view(lathe_views.quarter_cut(solid, shape) if half else mesh, shape, scale)
     side.dimensions += lengths(side, shape) + lathe_views.lengths(side, shape)
@@ -46,7 +47,7 @@ def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float, solid: Solid) -> Sh
         label_holes(beside, end, shape, ("left end", "right end"), zone)
     named = "side, upper half in section" if half else "side"
     name_view(sheet, named, (side.body.left + side.body.right) / 2, bounds.low - 0.4 * EM)
-    wide = bounds.right - bounds.left + 2.2 * EM + end.body.right - end.body.left > width
+    wide = bounds.right - bounds.left + 2.2 * EM + beside.bounds().right - beside.bounds().left > width
     if holed or round_features(shape) or wide:  # there is no room beside the side view: it stands in a row of its own
         box = beside.bounds()
         name_view(beside, "right end", 0.0, min(box.low, end.body.low) - 0.4 * EM)
@@ -57,6 +58,9 @@ def turned_sheet(mesh: Mesh, shape: ShapePlan, width: float, solid: Solid) -> Sh
         beside.moved(bounds.right + 2.2 * EM - beside.bounds().left, 0.0)
     sheet.strokes += beside.strokes
     sheet.letters += beside.letters
+    box = sheet.bounds()
+    if box.right - box.left > width and part_of > SMALLEST:
+        return turned_sheet(mesh, shape, width, solid, part_of * SMALLER)
     return sheet
 
 
