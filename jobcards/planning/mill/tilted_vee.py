@@ -1,5 +1,7 @@
 """A square V-groove cut with the corner of an end mill in a tilted head: its end cuts one flank, its side the other."""
 
+from collections.abc import Mapping
+
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, Position
 from jobcards.planning.mill.cut import MillCut
@@ -62,12 +64,12 @@ def one_groove(asked: MillCut) -> Number:
     )
 
 
-def tilted_words(sizes: dict[str, Number], passes: dict[str, Number]) -> list[Line]:
+def tilted_words(sizes: Mapping[str, Number], passes: Mapping[str, Number]) -> list[Line]:
     """How it is cut and measured."""
     return [
         line("Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove."),
         line("Raise the work by {depth} for the full depth.", depth=sizes["depth"]),
-        rates.depth_words(passes),
+        rates.depth_words(dict(passes)),
         line(
             "A pin of {pin} laid in the groove stands {over} over the face.",
             pin=sizes["pin"],
