@@ -15,6 +15,7 @@ from jobcards.trade.formula import CannotBeDone
 
 EXACT = 1e-9
 FULL = 360.0
+WAY = "The work turns clockwise as its right end is seen."
 MINUTE = 1 / 60
 
 
@@ -192,9 +193,12 @@ def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...], last
         return []
     if isinstance(turner.head, RotaryTable):
         return [
-            line("Turn the table to each reading in turn, always from the same side, and lock it before the cut."),
+            line(
+                "Turn the table to each reading in turn, always from the same side, and lock it before the cut. {way}",
+                way=WAY,
+            ),
         ]
-    said = [line("Turn on before each cut after the first, always the same way; lock the spindle before the cut.")]
+    said = [line("Turn on before each cut after the first, and lock the spindle before the cut. {way}", way=WAY)]
     last = moved[-1]
     if "holes" in last.move:
         arms = turner.work.of(cut_id).count(

@@ -86,7 +86,7 @@ def plan_polygon(work: Work, feature_id: str, name: str, polygon: Feature, part:
         if sizes["corners"].value > here.value + 1e-9 and not polygon.round_corners:
             work.problem(
                 polygon.place("across"),
-                f"sharp corners of the {polygon.shape} want a round of {sizes['corners'].shown}; it is {here.shown} there",
+                f"sharp corners of the {polygon.shape} want a round of {sizes['corners'].shown}, not {here.shown}",
                 "turn it larger, write a smaller size, or write round corners: true",
             )
     return FeaturePlan(name, polygon.shape, ROUND, sizes)
