@@ -5,8 +5,9 @@ from jobcards.planning.card import Cut
 from jobcards.planning.mill import tilted_vee
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.formed import formed_cut
-from jobcards.planning.mill.milled import ANGLE_HAIR, areas, as_wide, ready, wrong_cutter
+from jobcards.planning.mill.milled import areas, ready
 from jobcards.planning.mill.strokes import NAMES, Area, Path, nothing_off
+from jobcards.planning.mill.suits import ANGLE_HAIR, as_wide, wrong_cutter
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.trade import milling as sums

@@ -6,17 +6,9 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, Position
 from jobcards.planning.mill import milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
-from jobcards.planning.mill.milled import (
-    ANGLE_HAIR,
-    above,
-    areas,
-    as_wide,
-    ready,
-    roughed,
-    run_and_time,
-    wrong_cutter,
-)
+from jobcards.planning.mill.milled import areas, ready, run_and_time
 from jobcards.planning.mill.strokes import Area, Path, clear_area, finish_walls, nothing_off
+from jobcards.planning.mill.suits import ANGLE_HAIR, above, as_wide, roughed, wrong_cutter
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job

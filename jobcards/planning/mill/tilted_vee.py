@@ -6,7 +6,8 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, Position
 from jobcards.planning.mill.cut import MillCut
 from jobcards.planning.mill.holes import hand_turns
-from jobcards.planning.mill.milled import ANGLE_HAIR, machine_axis, run_and_time, wrong_cutter
+from jobcards.planning.mill.milled import machine_axis, run_and_time
+from jobcards.planning.mill.suits import ANGLE_HAIR, wrong_cutter
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.words import Line, line
