@@ -33,6 +33,7 @@ class Route:
     parted: bool = False  # cut off the bar
     ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground
     standing: dict[str, Number] = field(default_factory=dict)  # of these, what stands on the faces as they are now
+    begun: set[str] = field(default_factory=set)  # the cuts planned so far, by id
     own: Mapping[str, str] = field(default_factory=dict)  # what the ids of an alternative's set-ups begin with
 
     def feature(self, operation: Operation) -> FeaturePlan | None:

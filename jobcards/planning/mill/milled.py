@@ -82,7 +82,8 @@ def ready(asked: MillCut) -> bool:
         asked.work.problem(
             asked.set_up.mark, f"no zero is found along {where} of the table", "add a touch to `zero:` for it"
         )
-    again = f"{asked.id}.time" in asked.work.ledger
+    again = asked.id in asked.route.begun
+    asked.route.begun.add(asked.id)
     if again:
         asked.work.problem(
             asked.operation.place("cut"),
