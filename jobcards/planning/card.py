@@ -36,9 +36,9 @@ class FeaturePlan:
     "pin", "between pins" or "over pins"; V-groove: "width", "depth", "angle", "centre", "pin", "over the pin"; chamfer:
     "size", "angle", "depth"; corner round: "radius";
     turned diameter: "diameter", "from", "to"; turned chamfer: "size";
-    turned groove, undercut: "diameter", "width", "from", "to"; taper (`toward` its thin end): "large", "small", "half
-    angle", "from", "to", "length"; turned thread: "diameter", "turn to", "thread pitch", "root", "thread depth", "wire",
-    "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole: "mouth",
+    turned groove, undercut: "diameter", "width", "from", "to"; taper (`toward` its thin end): "large", "small",
+    "half angle", "from", "to", "length"; turned thread: "diameter", "turn to", "thread pitch", "root", "thread depth",
+    "wire", "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole: "mouth",
     "pilot", "pilot length", "depth"; knurl: "pitch", "from", "to"; turned radius: "radius", "at";
     cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up
     on the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
@@ -102,7 +102,7 @@ class HoldPlan:
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
-    chuck, collet, "between centres" and "faceplate": "stick-out", "grip", "held diameter"; "centre point" with a centre.
+    chuck, collet, "between centres" and "faceplate": "stick-out", "grip", "held diameter"; "centre point".
     round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
     the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
     "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
