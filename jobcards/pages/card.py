@@ -6,6 +6,7 @@ from jobcards.pages import alternatives, head, html, order, proof, set_up, sheet
 from jobcards.pages.html import Html
 from jobcards.pages.pictures import Pictures
 from jobcards.pages.rehearsal import Rehearsal
+from jobcards.pages.used import used_section
 from jobcards.pages.writing import Writer
 from jobcards.planning.card import Card
 from jobcards.planning.number import Number
@@ -39,5 +40,6 @@ def card_page(card: Card, rehearsals: Sequence[Rehearsal] = (), pictures: Pictur
         *proof.dry_run_section(writer, card, rehearsals),
         *sheet.working_sheet(writer, published(card, rehearsals)),
         *sheet.revisions(writer, card),
+        *used_section(published(card, rehearsals)),
     ]
     return html.page(blocks)

@@ -2,9 +2,11 @@
 
 from dataclasses import replace
 from functools import partial
+from typing import Any
 
 from jobcards.drawing import card_picture, part_drawing, set_up_picture, state_picture
 from jobcards.dryrun import State
+from jobcards.pages import on_disk
 from jobcards.pages.kept import kept, part_key
 from jobcards.pages.pictures import Pictures
 from jobcards.pages.worked import Worked
@@ -12,6 +14,32 @@ from jobcards.planning.card import PartPlan, SetUpPlan
 
 
 def draw(worked: Worked) -> Pictures:
+    """All drawings, as they were kept or drawn now."""
+    name = f"{worked.name}-drawn"
+    if (told := on_disk.found(name)) is None:
+        told = as_plain(draw_all(worked))
+        on_disk.keep(name, told)
+    return from_plain(told)
+
+
+def is_drawn(worked: Worked) -> bool:
+    """Whether its drawings are kept."""
+    return (on_disk.folder() / f"{worked.name}-drawn.json").is_file()
+
+
+def as_plain(pictures: Pictures) -> dict[str, Any]:
+    """All drawings in plain lists and mappings."""
+    after = [[*key, svg] for key, svg in pictures.after.items()]
+    return {"head": pictures.head, "parts": dict(pictures.parts), "set_ups": dict(pictures.set_ups), "after": after}
+
+
+def from_plain(told: dict[str, Any]) -> Pictures:
+    """All drawings again."""
+    after = {(set_up_id, cut_id): svg for set_up_id, cut_id, svg in told["after"]}
+    return Pictures(told["head"], told["parts"], told["set_ups"], after)
+
+
+def draw_all(worked: Worked) -> Pictures:
     """The head, the parts, the set-ups at a machine, and the work after each operation."""
     card, run = worked.card, worked.run
     steps = {set_up.id: (part, set_up) for part in card.parts for set_up in part.set_ups}

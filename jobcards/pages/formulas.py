@@ -5,6 +5,7 @@ import inspect
 import re
 from collections.abc import Mapping, Sequence
 from doctest import DocTestParser, Example
+from types import MappingProxyType
 
 from jobcards import quantity
 from jobcards.pages.formula_text import laid_out, put_in
@@ -44,8 +45,11 @@ def anchor(entry: Formula) -> str:
     return place(entry.function.__name__)
 
 
-def topic_page(topic: str, entries: Sequence[Formula]) -> str:
-    """The page of one topic: each figure once, above the formulas it explains."""
+def topic_page(topic: str, entries: Sequence[Formula], used_on: Mapping[str, Html] = MappingProxyType({})) -> str:
+    """The page of one topic: each figure once, above the formulas it explains.
+
+    `used_on` tells, by the key of a formula, which cards use it.
+    """
     from jobcards.drawing.figures import every_figure
 
     figures, blocks = every_figure(), [heading(1, spoken(topic))]
@@ -55,7 +59,7 @@ def topic_page(topic: str, entries: Sequence[Formula]) -> str:
         if one is not None and one.id not in seen:
             seen.add(one.id)
             blocks.append(figure(one.drawing.svg, "formula-figure", one.title))
-        blocks += [heading(2, entry.title), formula_block(entry)]
+        blocks += [heading(2, entry.title), formula_block(entry, used_on.get(entry.key, Html("")))]
     return page(blocks)
 
 
@@ -67,8 +71,8 @@ def together(entries: Sequence[Formula], figures: Mapping[str, str]) -> list[For
     return [entry for group in kept.values() for entry in group]
 
 
-def formula_block(entry: Formula) -> Html:
-    """One formula: the sentence, the formula, its symbols, an example and where it comes from."""
+def formula_block(entry: Formula, used_on: Html = Html("")) -> Html:  # noqa: B008
+    """One formula: the sentence, the formula, its symbols, an example, where it comes from and where it is used."""
     symbols = [(element("b", spaced(q.name)), unit_words(q.unit), minus(q.meaning)) for q in entry.parameters]
     symbols.append(
         (element("b", result_name(entry)), unit_words(entry.result.unit), f"result: {minus(entry.result.meaning)}")
@@ -83,7 +87,9 @@ def formula_block(entry: Formula) -> Html:
         example,
         element("p", element("b", "Source: "), str(entry.source), class_="source"),
         element("p", "In a job definition: ", element("b", entry.function.__name__), class_="call-name"),
+        used_on,
         class_="formula",
+        id=anchor(entry),
     )
 
 

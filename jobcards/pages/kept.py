@@ -44,7 +44,9 @@ def part_key(card: Card, part: PartPlan, up_to: SetUpPlan | None = None) -> str:
     set_ups = part.set_ups if up_to is None else part.set_ups[: part.set_ups.index(up_to) + 1]
     about = (card.unit, card.title, card.revisions, card.shop.machines, card.shop.finders)
     others = part.alternatives if up_to is None else ()
-    shown = seen((about, part.id, part.name, part.quantity, part.material, part.shape, part.blank, set_ups, others))
+    shown = seen(
+        (about, part.id, part.name, part.note, part.quantity, part.material, part.shape, part.blank, set_ups, others)
+    )
     return hashlib.sha256(repr(shown).encode()).hexdigest()
 
 

@@ -1,7 +1,8 @@
 """The outcome of the dry run as published numbers."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from jobcards.planning.card import Card
 from jobcards.planning.number import Number, Show
@@ -32,6 +33,19 @@ class Rehearsal:
 def rehearsals(card: Card, run: "DryRun") -> tuple[Rehearsal, ...]:
     """The outcome for each part, in the order of the card."""
     return tuple(rehearsal(card, part) for part in run.every)
+
+
+def from_plain(told: Mapping[str, Any]) -> Rehearsal:
+    """The outcome as `dataclasses.asdict` told it, read back from JSON."""
+    outcome: dict[str, Any] = {
+        name: Number(**tuples(each)) if isinstance(each, dict) else each for name, each in tuples(told).items()
+    }
+    return Rehearsal(**outcome)
+
+
+def tuples(told: Mapping[str, Any]) -> dict[str, Any]:
+    """The same with tuples for lists, which JSON does not tell apart."""
+    return {name: tuple(each) if isinstance(each, list) else each for name, each in told.items()}
 
 
 def rehearsal(card: Card, part: "PartRun") -> Rehearsal:

@@ -25,14 +25,15 @@ def working_sheet(writer: Writer, numbers: Sequence[Number]) -> list[Html]:
 
 def working_row(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
     """The line of one number. Its id is that of the number with `w-` before it."""
-    cells = (
-        join([element("span", writer.number(number), class_="working-number"), spread(number)]),
-        element("span", number.label, data_authored="label"),
-        element("span", number.formula, data_formula=""),
-        inputs(writer, number, by_id),
-        element("span", number.source, data_source=""),
+    return element(
+        "tr",
+        element("td", writer.number(number), spread(number)),
+        element("td", number.label, data_authored="label"),
+        element("td", number.formula, data_formula=""),
+        element("td", inputs(writer, number, by_id)),
+        element("td", number.source, data_source=""),
+        id=f"w-{identity(number.id)}",
     )
-    return element("tr", *(element("td", cell) for cell in cells), id=f"w-{identity(number.id)}")
 
 
 def spread(number: Number) -> Html:

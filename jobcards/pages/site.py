@@ -1,20 +1,24 @@
 """All files that are made for the site: the pages of every job, the index of cards, the formulas, the tables."""
 
 import json
-from collections.abc import Iterable, Iterator
+import os
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from pathlib import Path
 
-from jobcards.definition import ProblemsFound, job_paths, load_job, shop_paths
+from jobcards.definition import ProblemsFound, job_paths, shop_paths
 from jobcards.definition.schema import job_schema, shop_schema
-from jobcards.pages import formulas, tables
+from jobcards.pages import formulas, index, tables
+from jobcards.pages.ahead import draw_ahead
 from jobcards.pages.card import card_page
-from jobcards.pages.html import Html, element, heading, join, link, page, table
+from jobcards.pages.html import Html
 from jobcards.pages.numbers import as_json
 from jobcards.pages.record import record_page
 from jobcards.pages.to_mend import to_mend_page
+from jobcards.pages.used import used_on
 from jobcards.pages.wall import wall_page
 from jobcards.pages.worked import Worked, every_card
-from jobcards.pages.writing import Writer, furniture, owned
+from jobcards.planning.card import Card
 
 
 @dataclass(frozen=True)
@@ -42,21 +46,26 @@ def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bo
                 if not forgiving:
                     raise
                 yield SiteFile(f"jobs/{path.stem}/index.md", to_mend_page(path, found.problems), str(found))
+    cards = [each.card for each in made]
+    if not only:
+        draw_ahead(made)
     for each in made:
         yield from job_files(each, site_url)
-    yield SiteFile("jobs/index.md", index_page(made))
+    yield SiteFile("jobs/index.md", index.index_page(cards))
     if not only:
-        yield from reference_files()
+        yield from reference_files(cards)
 
 
-def reference_files() -> Iterator[SiteFile]:
-    """The formulas, the tables and the schemas."""
+def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:
+    """The formulas and the tables, each with the cards that use it, and the schemas."""
     for name, schema in (("job", job_schema()), ("shop", shop_schema())):
         yield SiteFile(f"schema/{name}.json", json.dumps(schema, ensure_ascii=False, indent=1) + "\n")
+    users = used_on(cards, "key")
     for topic, entries in formulas.topics().items():
-        yield SiteFile(f"formulas/{formulas.place(topic)}/index.md", formulas.topic_page(topic, entries))
+        yield SiteFile(f"formulas/{formulas.place(topic)}/index.md", formulas.topic_page(topic, entries, users))
+    users = used_on(cards, "table")
     for name in tables.names():
-        yield SiteFile(f"tables/{tables.place(name)}/index.md", tables.table_page(name))
+        yield SiteFile(f"tables/{tables.place(name)}/index.md", tables.table_page(name, users.get(name, Html(""))))
 
 
 def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
@@ -72,37 +81,17 @@ def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
     yield SiteFile(f"{folder}/job.yml", worked.definition)
 
 
-def index_page(worked: Iterable[Worked]) -> str:
-    """The list of all cards."""
-    rows = [index_row(each) for each in worked]
-    heads = ("Card", "Level", "Machines", "Time", "Issue", "Sheets")
-    return page([heading(1, "Job cards"), table(heads, rows, class_="card-index stack")])
-
-
-def index_row(worked: Worked) -> list[str]:
-    """One card in the list. Its numbers have their working on the card itself, so here they are plain text."""
-    card, writer = worked.card, Writer()
-    machines = dict.fromkeys(set_up.machine.text for set_up in card.set_ups)
-    return [
-        join(
-            [
-                link(f"{card.slug}/index.html", element("b", writer.authored(card.title))),
-                element("div", writer.line(card.summary)),
-            ]
-        ),
-        writer.authored(card.level),
-        ", ".join(machines),
-        f"about {card.time.shown} {card.time.unit}",
-        join([writer.authored(card.revisions[-1][0]), " ", furniture(card.fingerprint)]),
-        join([link(f"{card.slug}/wall/index.html", "Wall"), " ", link(f"{card.slug}/record/index.html", "Record")]),
-    ]
-
-
 def list_of_cards() -> Html:
-    """The cards by title, for the home page."""
-    jobs = (load_job(path) for path in job_paths())
-    items = (
-        element("li", link(f"jobs/{job.slug}/index.html", owned(job.title, "job")), " (", owned(job.level, "job"), ")")
-        for job in jobs
-    )
-    return element("ul", *items, class_="index")
+    """The cards, for the home page."""
+    only = os.environ.get("JOBCARDS_ONLY", "")
+    made = (card for path in job_paths() if only in ("", path.stem) for card in sound_cards(path))
+    return index.card_table((each.card for each in made), "jobs/")
+
+
+def sound_cards(path: Path) -> list[Worked]:
+    """The cards of a job; none while there is something to mend in it, which its own page tells."""
+    kit = next((shop for shop in shop_paths() if shop.stem == os.environ.get("JOBCARDS_SHOP")), None)
+    try:
+        return every_card(path, kit)
+    except ProblemsFound:
+        return []

@@ -19,8 +19,8 @@ def place(name: str) -> str:
     return name.replace("_", "-")
 
 
-def table_page(name: str) -> str:
-    """The page of one table."""
+def table_page(name: str, used_on: Html = Html("")) -> str:  # noqa: B008
+    """The page of one table. `used_on` tells which cards use it."""
     entry = tables.table(name)
     columns = list(dict.fromkeys(key for row in entry.rows for key in row if key != "source"))
     own_sources = any("source" in row for row in entry.rows)
@@ -30,7 +30,8 @@ def table_page(name: str) -> str:
         for row in entry.rows
     )
     told = element("p", element("b", "Source: "), str(entry.source), class_="source")
-    return page([heading(1, entry.title), told, element("div", table(heads, rows, class_="trade-table stack"))])
+    rows_told = element("div", table(heads, rows, class_="trade-table stack"))
+    return page([heading(1, entry.title), told, rows_told, used_on])
 
 
 def cell(value: Any) -> str:  # noqa: ANN401 - whatever a table's author wrote

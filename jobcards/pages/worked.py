@@ -1,15 +1,16 @@
 """A job worked out in full: card and dry run. Done once for the same definition and shop."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from functools import cache, partial
+from dataclasses import asdict, dataclass, replace
+from functools import cache, cached_property, partial
 from pathlib import Path
 
 from jobcards.definition import load_job, load_shop, shop_for
 from jobcards.dryrun import DryRun, dry_run
+from jobcards.pages import on_disk
 from jobcards.pages.card import published
 from jobcards.pages.kept import kept, part_key
-from jobcards.pages.rehearsal import Rehearsal, rehearsals
+from jobcards.pages.rehearsal import Rehearsal, from_plain, rehearsals
 from jobcards.planning import plan_card
 from jobcards.planning.card import Card
 from jobcards.planning.number import Number
@@ -17,12 +18,21 @@ from jobcards.planning.number import Number
 
 @dataclass(frozen=True)
 class Worked:
-    """Everything the pages of one job are written from, but the drawings."""
+    """Everything the pages of one job are written from, but the drawings.
+
+    `origin` is the job's file, the shop's file and the variant; `name` tells all that it was made from.
+    """
 
     card: Card
-    run: DryRun
     rehearsals: Sequence[Rehearsal]
     definition: bytes
+    origin: tuple[str, str, str]
+    name: str
+
+    @cached_property
+    def run(self) -> DryRun:
+        """The dry run, made only where something has to be drawn."""
+        return rehearse(self.card)
 
     @property
     def numbers(self) -> list[Number]:
@@ -47,8 +57,14 @@ def every_card(job: Path, shop: Path | None = None) -> list[Worked]:
 @cache
 def _work_out(job: Path, definition: bytes, shop: Path, shop_file: bytes, variant: str) -> Worked:
     card = plan_card(load_job(job, variant), load_shop(shop))
+    origin = (str(job), str(shop), variant)
+    name = on_disk.name_of(on_disk.AS_LOADED.encode(), job.name.encode(), definition, shop_file, variant.encode())
+    if (told := on_disk.found(f"{name}-run")) is not None:
+        return Worked(card, tuple(map(from_plain, told)), definition, origin, name)
     run = rehearse(card)
-    return Worked(card, run, rehearsals(card, run), definition)
+    outcome = rehearsals(card, run)
+    on_disk.keep(f"{name}-run", [asdict(each) for each in outcome])
+    return Worked(card, outcome, definition, origin, name)
 
 
 def rehearse(card: Card) -> DryRun:

@@ -175,7 +175,7 @@ class Maker:
             self.size("hole.ratio", 5.0, "1"),
         )
         bar = self.size("bar.needed", 4.1)
-        job = SimpleNamespace(units="inch", sizes={}, scenario=self.said, title=self.said)
+        job = SimpleNamespace(units="inch", sizes={}, scenario=self.said, title=self.said, family=())
         return Card(
             slug="small-plate",
             title=self.own("Plate with 1 hole"),
