@@ -13,7 +13,8 @@ from jobcards.definition import job_paths, shop_paths
 from jobcards.definition.schema import job_schema, shop_schema
 from tests.definition.write import GOOD, SPACER
 
-JOBS = [*job_paths(), GOOD / "spacer.yml", GOOD / "pin.yml"]
+JOBS = [*job_paths(), *sorted((GOOD.parents[1] / "jobs").glob("*.yml")), GOOD / "spacer.yml", GOOD / "pin.yml"]
+BAD = GOOD.parent / "bad"
 SHOPS = [*shop_paths(), GOOD / "shop-small.yml"]
 JOB = jsonschema.Draft202012Validator(job_schema())
 SHOP = jsonschema.Draft202012Validator(shop_schema())
@@ -83,3 +84,39 @@ def test_every_key_carries_its_line_of_the_reference_and_an_example() -> None:
 
 def test_the_same_schema_every_time() -> None:
     assert json.dumps(job_schema()) == json.dumps(job_schema())
+
+
+STRUCTURAL = {
+    "unknown-key": "'author' was unexpected",
+    "ten-in-a-block": "'begginer' is not one of",
+    "ten-in-a-pin": "'inches' is not one of",
+    "ten-in-a-clamp": "'yes' is not of type 'boolean'",
+}
+
+
+@pytest.mark.parametrize("name", STRUCTURAL)
+def test_a_bad_definition_with_a_slip_of_structure_is_seen_by_an_editor(name: str) -> None:
+    text = (BAD / f"{name}.yml").read_text(encoding="utf-8")
+    said = [error.message for error in JOB.iter_errors(as_an_editor_sees(text))]
+    assert any(STRUCTURAL[name] in message for message in said), said
+
+
+def told_of_structure() -> list[Path]:
+    """The bad jobs whose lines tell of a wrong or missing key or word, which an editor has to see as well."""
+    signs = ("there is no key", "cannot stand here", "is wanted here, not")
+    skipped = ("shop-", "Capital", "tag", "alias", "anchor", "several-at-once-yaml")
+    return [
+        path
+        for path in sorted(BAD.glob("*.yml"))
+        if not path.name.startswith(skipped)
+        and any(sign in path.with_suffix(".txt").read_text(encoding="utf-8") for sign in signs)
+    ]
+
+
+@pytest.mark.parametrize("path", told_of_structure(), ids=lambda path: path.stem)
+def test_no_slip_of_structure_passes_the_editor(path: Path) -> None:
+    try:
+        seen = as_an_editor_sees(path.read_text(encoding="utf-8"))
+    except yaml.YAMLError:
+        return
+    assert list(JOB.iter_errors(seen))
