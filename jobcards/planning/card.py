@@ -38,8 +38,8 @@ class FeaturePlan:
     turned diameter: "diameter", "from", "to"; turned chamfer: "size";
     turned groove, undercut: "diameter", "width", "from", "to"; taper (`toward` its thin end): "large", "small",
     "half angle", "from", "to", "length"; turned thread: "diameter", "turn to", "thread pitch", "root", "thread depth",
-    "wire", "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole: "mouth",
-    "pilot", "pilot length", "depth"; knurl: "pitch", "from", "to"; turned radius: "radius", "at";
+    "wire", "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole:
+    "mouth", "pilot", "pilot length", "depth"; knurl: "pitch", "from", "to"; turned radius: "radius", "at";
     cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up
     on the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
     "length"; "across", "corners"; "over" (to the far side); "width". A worked extra may stand beside them
