@@ -122,7 +122,7 @@ def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
     command += ["--config-file", str(config)]
     shown = f"{address}/jobs/{only}/" if only else address
     print(f"Building; then look at {shown} in a browser. Stop with Ctrl-C.", flush=True)
-    subprocess.run(command, env=environment(only) | FORGIVING, cwd=config.parent, check=False)
+    subprocess.run(command, env={**environment(only), **FORGIVING}, cwd=config.parent, check=False)
 
 
 def port_taken(port: int) -> bool:
