@@ -11,7 +11,7 @@ from jobcards.planning.lathe.common import Turning, common, dial_place, outside_
 from jobcards.planning.lathe.diameters import nose_words, turned_diameters
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.words import Line, line
-from jobcards.planning.work import from_job, from_shop, slug
+from jobcards.planning.work import from_job, from_shop
 from jobcards.trade import tapers, turned_tapers
 
 CLOSE = 0.01  # degrees: how near a form tool's angle must be
@@ -183,7 +183,7 @@ def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             operation.place("cutter"), f"“{operation.cutter}” has no angle and width", "take a form tool that has"
         )
         return None
-    ground = work.shop_angle(f"shop-{slug(operation.cutter)}.angle", cutter.angle, "angle it is ground to")
+    ground = tool.sizes["angle"]
     if abs(ground.value - sizes["half angle"].value) > CLOSE:
         work.problem(
             operation.place("cutter"),
