@@ -35,9 +35,10 @@ def draw_ahead(cards: Sequence[Worked]) -> None:
 
 
 def main(words: Sequence[str]) -> None:
-    """Draw the cards named by job, shop and variant."""
+    """Dry-run and draw the cards named by job, shop and variant."""
     for job, shop, variant in zip(words[::3], words[1::3], words[2::3], strict=True):
-        draw(work_out(Path(job), Path(shop), variant))
+        card = work_out(Path(job), Path(shop), variant)
+        _ = card.rehearsals, draw(card)  # both are kept as they are made
 
 
 if __name__ == "__main__":

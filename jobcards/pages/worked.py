@@ -1,4 +1,4 @@
-"""A job worked out in full: card and dry run. Done once for the same definition and shop."""
+"""A job worked out: its card, and its dry run when it is asked for. Done once for the same definition and shop."""
 
 from collections.abc import Sequence
 from dataclasses import asdict, dataclass, replace
@@ -24,15 +24,23 @@ class Worked:
     """
 
     card: Card
-    rehearsals: Sequence[Rehearsal]
     definition: bytes
     origin: tuple[str, str, str]
     name: str
 
     @cached_property
     def run(self) -> DryRun:
-        """The dry run, made only where something has to be drawn."""
+        """The dry run, made only where nothing is kept from the build before."""
         return rehearse(self.card)
+
+    @cached_property
+    def rehearsals(self) -> Sequence[Rehearsal]:
+        """The outcome of the dry run, as it was kept or found now."""
+        name = f"{self.name}-run"
+        if (told := on_disk.found(name)) is None:
+            told = [asdict(each) for each in rehearsals(self.card, self.run)]
+            on_disk.keep(name, told)
+        return tuple(map(from_plain, told))
 
     @property
     def numbers(self) -> list[Number]:
@@ -59,12 +67,7 @@ def _work_out(job: Path, definition: bytes, shop: Path, shop_file: bytes, varian
     card = plan_card(load_job(job, variant), load_shop(shop))
     origin = (str(job), str(shop), variant)
     name = on_disk.name_of(on_disk.AS_LOADED.encode(), job.name.encode(), definition, shop_file, variant.encode())
-    if (told := on_disk.found(f"{name}-run")) is not None:
-        return Worked(card, tuple(map(from_plain, told)), definition, origin, name)
-    run = rehearse(card)
-    outcome = rehearsals(card, run)
-    on_disk.keep(f"{name}-run", [asdict(each) for each in outcome])
-    return Worked(card, outcome, definition, origin, name)
+    return Worked(card, definition, origin, name)
 
 
 def rehearse(card: Card) -> DryRun:
