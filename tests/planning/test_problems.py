@@ -56,6 +56,11 @@ from tests.planning.cards import changed
             (("opening: 6", "opening: 4"),),
             ("the vise opens 4 and the work is 4.5000 across", "hold it by other faces"),
         ),
+        (
+            ("zero: [{line: first serration, from: left end}]", "zero: [{edge: back}]"),
+            (),
+            ("no zero is found along x", "add a touch"),
+        ),
         (("title: Eq", "title: Eq"), (("reach: 5/8", "reach: 1/4"),), ("the parting tool reaches 1/4", "longer blade")),
         (
             ("title: Eq", "title: Eq"),

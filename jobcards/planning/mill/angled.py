@@ -17,6 +17,9 @@ def plan_grooves(asked: MillCut) -> Cut | None:
     work, cut_id, operation, feature, tool = asked.work, asked.id, asked.operation, asked.feature, asked.tool
     lying, mill = asked.lying, asked.mill
     tilt = feature.sizes["tilt"]
+    if "x" not in asked.zeros.places:
+        work.problem(asked.set_up.mark, "no zero is found along x of the table", "add a touch to `zero:` for it")
+        return None
     limit = work.shop_angle("shop-head-tilts", mill.head_tilts, "how far the head tilts")
     if tilt.value > limit.value + 1e-9:
         work.problem(
