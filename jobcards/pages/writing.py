@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from jobcards.pages.html import Html, element, escape, identity, join
 from jobcards.planning.number import Number
-from jobcards.planning.words import Authored, Line, Ref, Words, unit_text
+from jobcards.planning.words import Authored, Line, Ref, Words, unit_after
 
 
 class Writer:
@@ -57,7 +57,7 @@ class Writer:
 
 def unit_of(number: Number) -> Html:
     """The unit after a number. A power in it, as in in³, is no number of the card."""
-    text = unit_text(number.unit)
+    text = unit_after(number)
     return element("span", text, data_furniture="unit") if any(c.isdigit() for c in text) else escape(text)
 
 

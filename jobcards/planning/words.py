@@ -76,9 +76,14 @@ def line(template: str, **pieces: "str | Number | Piece | Line") -> Line:
 def as_text(written: Line) -> str:
     """A line as plain characters, for alternative texts and tests."""
     return "".join(
-        f"{p.number.shown}{unit_text(p.number.unit) if p.with_unit else ''}" if isinstance(p, Ref) else p.text
+        f"{p.number.shown}{unit_after(p.number) if p.with_unit else ''}" if isinstance(p, Ref) else p.text
         for p in written
     )
+
+
+def unit_after(number: Number) -> str:
+    """The unit after a number as it is shown; an angle in degrees and minutes has its signs in it."""
+    return "" if number.unit == "deg" and "°" in number.shown else unit_text(number.unit)
 
 
 def unit_text(unit: str) -> str:

@@ -1,4 +1,4 @@
-"""Round work at the mill against pencil work: indexing, depths from the touch, presets, readings, and what is refused.
+"""Round work at the mill against pencil work: indexing, depths, presets, readings, and what is refused.
 
 Pencil work is plain arithmetic and geometry of the sizes in tests/jobs/round-work.yml; no source but where one is named.
 """
@@ -78,7 +78,7 @@ def test_the_ends_of_a_keyway() -> None:
 
 
 def test_the_axis_from_one_side_and_from_both() -> None:
-    """Half the diameter and half the tip (0.200); with a 1/4 cutter and 0.0035 of paper, half of each diameter and it."""
+    """Half the diameter and half the tip (0.200); with a cutter, half of it and the paper in place of the tip."""
     far = next(t for t in set_up("screw-hexagon").zero if t.axis == "y")
     assert far.preset.value == pytest.approx(0.500 + 0.100)
     near = next(t for t in set_up("screw-keyway").zero if t.axis == "y")
