@@ -80,7 +80,7 @@ def may_cover(number: int, faces: Sequence[Face], boxes: Boxes) -> Iterable[Face
     over = (high > faces[number].low[:2]).all(axis=1) & (low < faces[number].high[:2]).all(axis=1)
     over &= nearest > faces[number].farthest
     over[number] = False
-    return (faces[index] for index in np.flatnonzero(over))
+    return (faces[int(index)] for index in np.flatnonzero(over))
 
 
 def cover(other: Face, face: Face) -> CrossSection | None:

@@ -30,7 +30,8 @@ class FeaturePlan:
     "size";
     tapped hole: "diameter" (outside of the thread), "thread pitch", "depth" (of full thread), "hole" (wanted for the
     percentage); countersink: "diameter" at the face, "angle", "depth" (where its sides would meet);
-    step: "width", "depth", "wall" (`toward` is its edge); slot, key slot, pocket: "width", "depth", "low", "high" (walls,
+    step: "width", "depth", "wall" (`toward` is its edge);
+    slot, key slot, pocket: "width", "depth", "low", "high" (walls,
     as places on the drawing), where closed "from", "to", "corner radius"; T-slot: "neck …", "head …", walls "low",
     "high", "head low", "head high"; dovetail slot and tongue: "narrow width", "wide width", "height", "angle", walls,
     "pin", "between pins" or "over pins"; V-groove: "width", "depth", "angle", "centre", "pin", "over the pin"; chamfer:
@@ -207,7 +208,8 @@ class Cut:
     "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
     "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
     "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".
-    "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth" of
+    "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth"
+    of
     its end; it goes down beside the work. "plunged strokes": the same, straight down into the work or a start hole.
     "leave" where a rough cut leaves metal on the walls.
     "grind": a face on the magnetic chuck, its own `hold`; "take off", "leave" where its opposite is finished.

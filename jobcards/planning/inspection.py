@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from jobcards import quantity
 from jobcards.definition import shop as kit
 from jobcards.planning.card import FeaturePlan, InspectionRow, PartPlan
-from jobcards.planning.measured import MILLED
 from jobcards.planning.lathe.measured import TURNED
+from jobcards.planning.measured import MILLED
 from jobcards.planning.number import Number, Show
 from jobcards.planning.round_work.measured import ROUND
 from jobcards.planning.words import Line, line

@@ -1,4 +1,7 @@
-"""The tap guide block by pencil. Sources: arithmetic and geometry of the drawing; common practice for speeds and soak."""
+"""The tap guide block by pencil.
+
+Sources: arithmetic and geometry of the drawing; common practice for speeds and soak.
+"""
 
 import pytest
 

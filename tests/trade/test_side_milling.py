@@ -1,6 +1,7 @@
 """The cutter's side at a wall: laws and refusals."""
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -52,4 +53,4 @@ def test_strokes_lead_to_the_last_and_no_move_is_too_wide(first: float, last: fl
         return
     places = [topic.stroke_place(first, last, index, moves) for index in range(moves + 1)]
     assert places[-1] == pytest.approx(last)
-    assert max(abs(b - a) for a, b in zip(places, places[1:], strict=False)) <= step * (1 + 1e-6) + 1e-9
+    assert max(abs(b - a) for a, b in pairwise(places)) <= step * (1 + 1e-6) + 1e-9
