@@ -8,7 +8,7 @@ from jobcards.definition import load_job, load_shop
 from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
 from jobcards.planning import plan_card
-from tests.planning.cards import SHOP
+from tests.planning.cards import SHOP, swapped
 
 CARD = plan_card(load_job(Path("tests/jobs/round-work.yml")), load_shop(SHOP))
 
@@ -51,3 +51,20 @@ def test_a_cutter_that_goes_on_into_the_chuck_is_met() -> None:
     assert place is not None
     run = dry_run(CARD, {**shown, place.id: "−2.6250"})
     assert any(collision.hits == "chuck" for part in run.parts for collision in part.collisions)
+
+
+def test_a_tailstocks_centre_is_there_to_be_met(tmp_path: Path) -> None:
+    """The flat at the end clears the centre's point; cut an inch and more beyond the end it meets the centre."""
+    head = "{in: dividing head, by: head, out: right end}"
+    path = swapped(
+        Path("tests/jobs/round-work.yml"),
+        tmp_path / "round-work.yml",
+        ((head, head.replace("}", ", support: centre}")),),
+    )
+    card = plan_card(load_job(path), load_shop(SHOP))
+    run = dry_run(card)
+    assert run.passed, run.findings()
+    first = next(c for s in card.set_ups for c in s.cuts if c.feature == "end flat").positions[0].x
+    assert first is not None
+    met = dry_run(card, {**published(card), first.id: "0.8000"})
+    assert any(collision.hits == "centre" for part in met.parts for collision in part.collisions)

@@ -149,11 +149,8 @@ def end_touch(work: Work, zero_id: str, set_up: SetUp, asked: ZeroWords, lying: 
         work.problem(asked.mark, "the shop has no edge finder", "add one to the shop file")
         return []
     on_head = hold.on == ""
-    if on_head and (asked.edge != hold.out or hold.support):
-        hidden = "steadied by the centre" if asked.edge == hold.out else "in the chuck"
-        work.problem(
-            asked.place("edge"), f"the {asked.edge} is {hidden}", "touch the other end, or hold it differently"
-        )
+    if on_head and asked.edge != hold.out:
+        work.problem(asked.place("edge"), f"the {asked.edge} is in the chuck", "touch the end that stands out")
     return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
 
 
