@@ -183,7 +183,7 @@ def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             operation.place("cutter"), f"“{operation.cutter}” has no angle and width", "take a form tool that has"
         )
         return None
-    ground = tool.sizes["angle"]
+    ground = tool.sizes["flank angle"]
     if abs(ground.value - sizes["half angle"].value) > CLOSE:
         work.problem(
             operation.place("cutter"),
