@@ -209,8 +209,7 @@ class Cut:
     "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
     "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".
     "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth"
-    of
-    its end; it goes down beside the work. "plunged strokes": the same, straight down into the work or a start hole.
+    of its end; it goes down beside the work. "plunged strokes": the same, straight down into the work or a start hole.
     "leave" where a rough cut leaves metal on the walls.
     "grind": a face on the magnetic chuck, its own `hold`; "take off", "leave" where its opposite is finished.
     "saw", "harden", "case harden", "temper", "assemble", "measure": no metal comes off in the dry run.
