@@ -271,6 +271,7 @@ CUTTER_KINDS = (
     "tap",
     "hand tap",
     "countersink",
+    "punch",
     "file",
 )
 
