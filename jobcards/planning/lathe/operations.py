@@ -25,6 +25,8 @@ CUTS: dict[str, Callable[[Turning, str, Operation, FeaturePlan], Cut | None]] = 
 
 def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan | None) -> Cut | None:
     """One operation at the lathe."""
+    if not tool_suits(turn, operation, feature):
+        return None
     if operation.face:
         return plan_facing(turn, cut_id, operation)
     if operation.part_off:
@@ -43,6 +45,26 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
             "move it to the other set-up",
         )
     return CUTS[feature.shape](turn, cut_id, operation, feature)
+
+
+def tool_suits(turn: Turning, operation: Operation, feature: FeaturePlan | None) -> bool:
+    """Whether the tool is of a kind that does this: an end and a diameter want a turning tool, parting off its own."""
+    if operation.part_off:
+        kinds = ("parting tool", "grooving tool")
+    elif operation.face or (feature is not None and feature.shape in ("turned diameter", "turned chamfer")):
+        kinds = ("turning tool", "form tool") if not operation.face else ("turning tool",)
+    else:
+        return True
+    cutter = turn.work.shop.cutters[operation.cutter]
+    if cutter.kind in kinds and (cutter.width is not None or not operation.part_off):
+        return True
+    what = "part off" if operation.part_off else "turn"
+    turn.work.problem(
+        operation.place("cutter"),
+        f"“{operation.cutter}” does not {what}; it is a {cutter.kind}",
+        f"take a {' or a '.join(kinds)}",
+    )
+    return False
 
 
 def plan_facing(turn: Turning, cut_id: str, operation: Operation) -> Cut:
