@@ -1,6 +1,6 @@
 """Round work at the mill against pencil work: indexing, depths, presets, readings, and what is refused.
 
-Pencil work is plain arithmetic and geometry of the sizes in tests/jobs/round-work.yml; no source but where one is named.
+Pencil work is plain arithmetic and geometry of the sizes in tests/jobs/round-work.yml; a source is named where used.
 """
 
 from pathlib import Path
