@@ -64,6 +64,7 @@ SIZES_OF = {
 SET_RATES = ("speed", "feed", "strokes")
 LAST_PASS = ("turn", "turn bore", "thread", "taper by compound", "taper by set-over")
 LEAVE_OR_TAKE = ("leave", "take off", "size")
+UNSAID = ("in", "mm", "1")  # the head of the sheet tells the unit of every length
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
 
 
@@ -155,7 +156,7 @@ def touch_line(writer: Writer, touch: Touch) -> Html:
 
 def strong(writer: Writer, number: Number, unit: bool = False) -> Html:
     """A number to be read from a step away."""
-    return element("b", writer.number(number, unit or number.unit == "deg"), class_="figure")
+    return element("b", writer.number(number, unit or number.unit not in UNSAID), class_="figure")
 
 
 def runs(cuts: Sequence[Cut]) -> list[list[Cut]]:
