@@ -10,8 +10,10 @@ from jobcards.planning.lathe.outline import Turned
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.rates import time_of
-from jobcards.planning.words import Line
+from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop
+
+TOGETHER = ("heat", "assemble")  # the kinds of set-up that all pieces go through at once
 
 
 @dataclass
@@ -34,6 +36,7 @@ class Route:
     ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground
     standing: dict[str, Number] = field(default_factory=dict)  # of these, what stands on the faces as they are now
     begun: set[str] = field(default_factory=set)  # the cuts planned so far, by id
+    stairs: list[FeaturePlan] = field(default_factory=list)  # the steps milled so far
     own: Mapping[str, str] = field(default_factory=dict)  # what the ids of an alternative's set-ups begin with
 
     def feature(self, operation: Operation) -> FeaturePlan | None:
@@ -59,14 +62,9 @@ def finished(
         f"{set_up_id}.number", float(route.count), "1", "set-up", "counted", formula="counted", show=WHOLE
     )
     times = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
-    setting = work.rule("set-up time")
-    total = time_of(
-        work,
-        set_up_id,
-        setting.value + sum(t.value for t in times),
-        (setting, *times),
-        "set-up time + time of each operation",
-    )
+    pieces = 1 if kind in TOGETHER else route.part.quantity
+    if pieces > 1:
+        notes = [*(notes or []), *batch_words(work, route.part_id, kind, hold, zero)]
     said = list(after or [])
     if set_up.after:
         said.insert(0, authored(set_up.after, work.sizes))
@@ -85,5 +83,50 @@ def finished(
         authored(set_up.stopping_point, work.sizes),
         tuple(notes or ()),
         sizes or {},
-        total,
+        set_up_time(work, set_up_id, route.part_id, pieces, times),
     )
+
+
+def set_up_time(work: Work, set_up_id: str, part_id: str, pieces: int, times: tuple[Number, ...]) -> Number:
+    """Minutes of a set-up: made ready once, its operations done on every piece."""
+    setting = work.rule("set-up time")
+    each = sum(t.value for t in times)
+    if pieces == 1:
+        said = "set-up time + time of each operation"
+        return time_of(work, set_up_id, setting.value + each, (setting, *times), said)
+    said = "set-up time + pieces * time of each operation"
+    inputs = (setting, work.ledger[f"{part_id}.quantity"], *times)
+    return time_of(work, set_up_id, setting.value + pieces * each, inputs, said)
+
+
+def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero: tuple[Touch, ...]) -> list[Line]:
+    """How several pieces alike go through a set-up."""
+    pieces = work.ledger[f"{part_id}.quantity"]
+    if kind == "square":
+        return [
+            line(
+                "Mill one face of all {pieces} pieces before the next face, so that each setting serves all.",
+                pieces=pieces,
+            )
+        ]
+    if kind not in ("mill", "lathe", "shaper", "drill press"):
+        return [line("All {pieces} pieces go through before the next set-up.", pieces=pieces)]
+    return [
+        line(
+            "All {pieces} pieces go through before the next set-up. Finish one and measure it before the others.",
+            pieces=pieces,
+        ),
+        line("Wipe jaws, stop and what the work lies on for each piece: a chip there moves every size."),
+        *(touched_anew(touch.axis, touch.face) for touch in zero if not stays(hold, touch)),
+    ]
+
+
+def stays(hold: HoldPlan | None, touch: Touch) -> bool:
+    """Whether the next piece brings the touched face to the same place by itself."""
+    return hold is None or hold.kind != "vise" or touch.axis == "z" or touch.face in (hold.fixed_jaw, hold.stop)
+
+
+def touched_anew(axis: str, face: str) -> Line:
+    """A face that lies neither against the stop nor against the fixed jaw is elsewhere on every piece."""
+    said = "The {face} does not lie against stop or fixed jaw: touch it anew and set {axis} on every piece."
+    return line(said, face=face, axis=axis.upper())

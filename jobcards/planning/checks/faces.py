@@ -109,6 +109,34 @@ def check_hold(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, set_up:
             f"nothing is left of the {seat} for the work to lie on: {cutters(worked, seat)}",
             "cut that later, or hold the work the other way",
         )
+    else:
+        check_parallel(work, plan, worked, asked, hold, seat)
+
+
+def check_parallel(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, seat: str) -> None:
+    """A caution when one of the two parallels has nothing of the work above it."""
+    if "parallel thickness" not in hold.sizes:
+        return
+    for jaw, face in (("fixed", hold.fixed_jaw), ("moving", OPPOSITE[hold.fixed_jaw])):
+        if worked.away(seat, beside(plan.shape, seat, face, hold.sizes["parallel thickness"].value)) > NOTHING_LEFT:
+            warning = line(
+                "{part}, {set_up}: nothing of the {seat} is left over the parallel at the {jaw} jaw. Use the other one "
+                "alone, and see that the work lies down on it.",
+                part=plan.name,
+                set_up=from_job(asked.title),
+                seat=seat,
+                jaw=jaw,
+            )
+            work.warnings += [] if warning in work.warnings else [warning]
+
+
+def beside(shape: ShapePlan, seat: str, jaw: str, thickness: float) -> Rect:
+    """The strip of a face that lies on the parallel along a jaw."""
+    block = block_of(shape)
+    across, end = FACES[jaw]
+    strip = (block[across] - thickness, block[across]) if end > 0 else (0.0, thickness)
+    first, second = (strip if axis == across else (0.0, block[axis]) for axis in range(3) if axis != FACES[seat][0])
+    return first, second
 
 
 def check_grip(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, face: str) -> None:

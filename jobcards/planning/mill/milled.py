@@ -126,10 +126,15 @@ def clear_with_end_mill(asked: MillCut) -> Cut:
     if again:
         passes = one_pass(asked, depth)
     else:
-        passes = rates.plan_depths(work, asked.id, asked.material, depth, "slotting", diameter)
+        passes = rates.plan_depths(work, asked.id, asked.material, left_to_cut(asked, depth), "slotting", diameter)
     run, time = run_and_time(asked, diameter, feeds["feed"], coarse, fine, passes["all passes"])
     kind = "plunged strokes" if closed_all_round(feature) else "strokes"
-    words = [*entry_words(asked, kind, speeds["speed"]), *stroke_words(asked, single, rough, fine, passes)]
+    words = [
+        *entry_words(asked, kind, speeds["speed"]),
+        *stair_words(asked),
+        *stroke_words(asked, single, rough, fine, passes),
+    ]
+    asked.route.stairs += [feature] if feature.shape == "step" and not rough else []
     if rough or first_cut:
         asked.route.opened[roughed(feature.name)] = diameter
     sizes = {"depth": depth, **({"leave": work.rule("finishing depth")} if rough else {})}
@@ -182,6 +187,48 @@ def floor_depth(asked: MillCut, rough: bool) -> tuple[Number, bool]:
         "depth", sums.left_to_take, "depth of the rough cut", full=depth, taken=work.rule("finishing depth")
     )
     return left, False
+
+
+def step_before(asked: MillCut) -> FeaturePlan | None:
+    """The deepest step milled before at the same edge, if it took the upper part of this one."""
+    feature = asked.feature
+    found = [
+        step
+        for step in asked.route.stairs
+        if feature.shape == "step"
+        and (step.enters, step.toward) == (feature.enters, feature.toward)
+        and step.sizes["width"].value >= feature.sizes["width"].value - 1e-9
+        and step.sizes["depth"].value < feature.sizes["depth"].value
+    ]
+    return max(found, key=lambda step: step.sizes["depth"].value, default=None)
+
+
+def left_to_cut(asked: MillCut, depth: Number) -> Number:
+    """What is left of a depth under the step that was milled before."""
+    before = step_before(asked)
+    if before is None:
+        return depth
+    return asked.work.of(asked.id).length(
+        "left-to-cut",
+        sums.left_to_take,
+        "left under the step before",
+        full=depth,
+        taken=before.sizes["depth"],
+    )
+
+
+def stair_words(asked: MillCut) -> list[Line]:
+    """That the upper part is gone already."""
+    before = step_before(asked)
+    if before is None:
+        return []
+    return [
+        line(
+            "The upper {depth} went with {before}: the first pass begins below it.",
+            before=from_job(before.name),
+            depth=before.sizes["depth"],
+        )
+    ]
 
 
 def one_pass(asked: MillCut, depth: Number) -> dict[str, Number]:
