@@ -157,3 +157,16 @@ def test_no_path_of_one_machine_is_written_down() -> None:
 def test_the_code_is_clean(command: list[str]) -> None:
     run = subprocess.run([sys.executable, "-m", *command], cwd=ROOT, capture_output=True, text=True, check=False)
     assert run.returncode == 0, run.stdout + run.stderr
+
+
+def test_no_code_knows_a_job() -> None:
+    """What a card says comes from its definition alone: no job's name stands in code, scripts or the site's assets."""
+    names = set()
+    for path in (ROOT / "jobcards" / "jobs").glob("*.yml"):
+        title = re.search(r"^title: *(.+)$", path.read_text(encoding="utf-8"), re.MULTILINE)
+        names |= {path.stem.lower()} | ({title[1].strip().lower()} if title else set())
+    for path in tracked():
+        inside = path.relative_to(ROOT).as_posix()
+        if inside.startswith(("jobcards/", "scripts/", "docs/assets/")) and path.suffix in {".py", ".js", ".css"}:
+            told = path.read_text(encoding="utf-8").lower()
+            assert not [name for name in names if name in told], inside

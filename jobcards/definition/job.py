@@ -260,7 +260,7 @@ class Job(Model):
     slug: str = ""
     variant: str = ""
     family: tuple[tuple[str, str], ...] = ()
-    title: str = key(Name(), "what is made", "Equalising clamp")
+    title: str = key(Name(), "what is made", "Angle plate for the drill press")
     scenario: str = key(Text(), "where the sizes come from; invented ones say so", "Invented for practice.")
     summary: str = key(Text(), "one or two sentences", "A rocker swings on a pin.")
     level: str = key(Choice(LEVELS), "how much practice it wants", "beginner")

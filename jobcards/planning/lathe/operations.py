@@ -49,6 +49,7 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
 
 def tool_suits(turn: Turning, operation: Operation, feature: FeaturePlan | None) -> bool:
     """Whether the tool is of a kind that does this: an end and a diameter want a turning tool, parting off its own."""
+    kinds: tuple[str, ...]
     if operation.part_off:
         kinds = ("parting tool", "grooving tool")
     elif operation.face or (feature is not None and feature.shape in ("turned diameter", "turned chamfer")):

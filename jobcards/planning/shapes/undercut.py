@@ -16,7 +16,7 @@ from jobcards.planning.shapes.milled import (
 )
 from jobcards.planning.shapes.place import ALONG, Planner
 from jobcards.planning.work import Work
-from jobcards.trade import angles, dovetails, side_milling, slots, vees
+from jobcards.trade import angles, dovetails, slots, vees
 from jobcards.trade import milling as sums
 
 
