@@ -3,6 +3,7 @@
 import numpy as np
 
 from jobcards.drawing.leader import point_out
+from jobcards.drawing.mesh import Floats
 from jobcards.drawing.paper import (
     CUT,
     EM,
@@ -164,9 +165,15 @@ def cutter_x(it: OnMachine, cut: Cut, set_up: SetUpPlan, scale: float) -> float:
     low, high = extent_of(it.before)
     if cut.kind == "slope":
         return float(it.before.corners[np.argmax(it.before.corners[:, 2])][0]) * scale
-    changed = it.work.corners[~np.isin(np.round(it.work.corners, 6), np.round(it.before.corners, 6)).all(axis=1)]
+    changed = changed_corners(it)
     middle = float(np.median(changed[:, 0])) if len(changed) else float((low[0] + high[0]) / 2)
     return middle * scale
+
+
+def changed_corners(it: OnMachine) -> Floats:
+    """The corners of the work that the set-up has made."""
+    here: Floats = it.work.corners
+    return here[~np.isin(np.round(here, 6), np.round(it.before.corners, 6)).all(axis=1)]
 
 
 def groove_corner(it: OnMachine, cut: Cut, scale: float) -> tuple[float, float]:
@@ -175,6 +182,9 @@ def groove_corner(it: OnMachine, cut: Cut, scale: float) -> tuple[float, float]:
     bottom = top - cut.sizes["depth"].value
     lowest = it.work.corners[abs(it.work.corners[:, 2] - bottom) < 0.02 * cut.sizes["depth"].value]
     places = np.unique(np.round(lowest[:, 0], 4))
+    if not len(places):  # a relief cut before has taken the bottom away: between the two edges of the groove
+        changed = changed_corners(it)[:, 0]
+        return float(changed.min() + changed.max()) / 2 * scale, bottom * scale
     return float(places[len(places) // 2]) * scale, bottom * scale
 
 
