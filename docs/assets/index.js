@@ -80,11 +80,13 @@
       });
     });
     if (key !== "minutes") every.sort(function (a, b) { return a[0] < b[0] ? -1 : 1; });
+    var before = 0;
     var telling = every.filter(function (choice) {
       var wanted = {};
       wanted[key] = choice[0];
-      var left = rows.filter(function (row) { return fits(row, wanted); }).length;
-      return left > 0 && left < rows.length;
+      var left = rows.filter(function (row) { return fits(row, wanted); }).length, more = left > before;
+      if (key === "minutes") before = left;
+      return left > 0 && left < rows.length && more;
     });
     return telling.length && key !== "minutes" ? every : telling;
   }
@@ -93,6 +95,7 @@
     var label = add(form, "label", "card-key"), box;
     add(label, "span", "", name);
     box = add(label, "select", "");
+    box.setAttribute("aria-label", name);
     [["", "any"]].concat(choices).forEach(function (choice) { add(box, "option", "", choice[1]).value = choice[0]; });
     box.addEventListener("change", function () { chosen(box.value); });
     return box;

@@ -42,7 +42,7 @@ def place(topic: str) -> str:
 
 def anchor(entry: Formula) -> str:
     """The place of a formula on the page of its topic."""
-    return place(entry.function.__name__)
+    return f"formula-{place(entry.function.__name__)}"
 
 
 def topic_page(topic: str, entries: Sequence[Formula], used_on: Mapping[str, Html] = MappingProxyType({})) -> str:

@@ -11,6 +11,7 @@ from xml.etree import ElementTree
 # What stays as it is. All other ASCII signs are written as numbers, so that no fence, link, attribute list,
 # template or tag can be made of them.
 PLAIN_SIGNS = " .,;-/%()?"
+OTHER_SIGNS = re.compile(rf"[^A-Za-z0-9\x80-\U0010ffff{re.escape(PLAIN_SIGNS)}]")
 ELEMENTS = frozenset(
     (
         "a", "b", "button", "data", "dd", "details", "div", "dl", "dt", "em", "figcaption", "figure", "h3", "input",
@@ -39,16 +40,12 @@ def escape(text: str) -> Html:
     >>> escape("<b> & ```python\\n{{ x }}")
     '&#60;b&#62; &#38; &#96;&#96;&#96;python &#123;&#123; x &#125;&#125;'
     """
-    return Html("".join(map(_character, _one_line(text))))
+    return Html(OTHER_SIGNS.sub(lambda sign: f"&#{ord(sign[0])};", _one_line(text)))
 
 
 def _one_line(text: str) -> str:
-    kept = (c for c in text if c.isprintable() or c.isspace())
-    return re.sub(r"[ \t\r\n\f\v\x1c-\x1f\x85\u2028\u2029]+", " ", "".join(kept))
-
-
-def _character(c: str) -> str:
-    return c if c.isalnum() or c in PLAIN_SIGNS or ord(c) > 127 else f"&#{ord(c)};"
+    kept = text if text.isprintable() else "".join(c for c in text if c.isprintable() or c.isspace())
+    return re.sub(r"[ \t\r\n\f\v\x1c-\x1f\x85\u2028\u2029]+", " ", kept)
 
 
 def attribute(name: str, value: str) -> Html:

@@ -6,6 +6,7 @@ from functools import cache, cached_property, partial
 from pathlib import Path
 
 from jobcards.definition import load_job, load_shop, shop_for
+from jobcards.definition.shop import Shop
 from jobcards.dryrun import DryRun, dry_run
 from jobcards.pages import on_disk
 from jobcards.pages.card import published
@@ -53,21 +54,33 @@ def work_out(job: Path, shop: Path | None = None, variant: str = "") -> Worked:
 
     Raises ProblemsFound.
     """
-    where = shop or shop_for(load_job(job))
-    return _work_out(job, job.read_bytes(), where, where.read_bytes(), variant)
+    return worked_for(job, shop or shop_for(load_job(job)), variant)
 
 
 def every_card(job: Path, shop: Path | None = None) -> list[Worked]:
     """The job and its variants, each worked out. Raises ProblemsFound."""
-    return [work_out(job, shop, variant) for variant in ("", *load_job(job).variants)]
+    read = load_job(job)
+    where = shop or shop_for(read)
+    return [worked_for(job, where, variant) for variant in ("", *read.variants)]
+
+
+def worked_for(job: Path, shop: Path, variant: str) -> Worked:
+    """The card for that shop, as the files stand now."""
+    return _work_out(job, job.read_bytes(), shop, shop.read_bytes(), variant)
 
 
 @cache
 def _work_out(job: Path, definition: bytes, shop: Path, shop_file: bytes, variant: str) -> Worked:
-    card = plan_card(load_job(job, variant), load_shop(shop))
+    card = plan_card(load_job(job, variant), kit(shop, shop_file))
     origin = (str(job), str(shop), variant)
     name = on_disk.name_of(on_disk.AS_LOADED.encode(), job.name.encode(), definition, shop_file, variant.encode())
     return Worked(card, definition, origin, name)
+
+
+@cache
+def kit(shop: Path, as_it_stands: bytes) -> Shop:
+    """The shop, read once."""
+    return load_shop(shop)
 
 
 def rehearse(card: Card) -> DryRun:
