@@ -128,7 +128,8 @@ def spot(view: Drawn, shape: ShapePlan, feature: FeaturePlan) -> tuple[float, fl
         return view.at(**{cross_axis(feature): high if high < end else low, feature.along: begin + 0.6 * (end - begin)})
     floor = surface + inward * feature.sizes["depth"].value
     if feature.shape == "step":
-        return view.at(**{cross_axis(feature): feature.sizes["wall"].value, straight: (surface + floor) / 2})
+        # Near the floor: of a stair's lower step the upper part of the wall is gone.
+        return view.at(**{cross_axis(feature): feature.sizes["wall"].value, straight: floor + 0.2 * (surface - floor)})
     if feature.shape == "dovetail tongue":
         middle = (feature.sizes["high"].value + feature.sizes["wide high"].value) / 2
         return view.at(**{cross_axis(feature): middle, straight: (surface + floor) / 2})

@@ -148,10 +148,11 @@ def notes(sheet: Sheet, shape: ShapePlan, unit: str) -> None:
             shown = tuple(Piece(p.text, p.number, True) for p in amount(size))
             rows.append(((Piece("Sharp corners broken about ", small=True), *shown, Piece(".", small=True)),))
     y = box.low - 1.2 * EM
-    for block in rows:
-        sheet.write(block, box.left, y, across="left", up="top")
-        y -= 1.3 * EM
-    third_angle(sheet, box.right - 8.0 * EM, box.low - 2.4 * EM)
+    written = [
+        sheet.write(block, box.left, y - 1.3 * EM * row, across="left", up="top") for row, block in enumerate(rows)
+    ]
+    beside = max(lettering.right for lettering in written) + 2.0 * EM
+    third_angle(sheet, max(box.right - 8.0 * EM, beside), box.low - 2.4 * EM)
 
 
 def description(card: Card, part: PartPlan) -> str:
