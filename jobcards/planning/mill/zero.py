@@ -69,6 +69,15 @@ def plan_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, step: float) 
 
 def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: float) -> list[tuple[Touch, Number]]:
     """One line of `zero:` as touches, each with the place on the drawing that its axis then reads nothing at."""
+    faces = [asked.edge, asked.middle_from, asked.measured_from, *asked.middle_between]
+    level = [face for face in faces if face and lying.side(face)[0] == "z"]
+    if level:
+        work.problem(
+            asked.mark,
+            f"the {level[0]} lies level here and cannot be touched from beside",
+            "name a face that stands upright in this set-up",
+        )
+        return []
     if asked.line is not None:
         return [line_touch(work, zero_id, asked, lying, step)]
     tip = tip_of(work)
