@@ -95,14 +95,19 @@ class Turning:
         )
 
 
-def standing_out(route: Route, free_end: str, by: FeaturePlan | None) -> Number:
-    """The largest diameter that stands out of what holds the work: there the tool touches."""
+def standing_out(route: Route, free_end: str, by: FeaturePlan | None, seat: bool) -> Number:
+    """The largest diameter that stands out of what holds the work: there the tool touches.
+
+    With no shoulder against the jaws, some of the diameter held stands out too.
+    """
     bar = route.blank.sizes["diameter"]
     length = route.shape.sizes["length"].value
     if by is None:
         return largest(route.turned, 0.0, length, bar)
     low, high = (0.0, by.sizes["from"].value) if free_end == "left end" else (by.sizes["to"].value, length)
-    return largest(route.turned, low, max(high, low), bar)
+    beyond = largest(route.turned, low, max(high, low), bar)
+    held = by.sizes["diameter"]
+    return held if not seat and held.value > beyond.value else beyond
 
 
 def bar_touches(turn: Turning) -> tuple[Touch, ...]:
@@ -226,7 +231,7 @@ def past_parting(turn: Turning, cut_id: str) -> Number | None:
         return None
     cutter = turn.work.shop.cutters[operation.cutter]
     assert cutter.width is not None
-    width = turn.work.shop_length(f"shop-{slug('parting tool')}.width", cutter.width, "width")
+    width = turn.work.shop_length(f"shop-{slug(operation.cutter)}.width", cutter.width, "width")
     return turn.work.of(cut_id).length(
         "run-on",
         milling.support_height,

@@ -40,10 +40,11 @@ def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Ch
     """How far the bar stands out, and how much of it is held."""
     work, shape, blank, hold = route.work, route.shape, route.blank, set_up.hold
     assert hold is not None
-    parting = next((work.shop.cutters[o.cutter] for o in set_up.operations if o.part_off), None)
+    parting = next((o.cutter for o in set_up.operations if o.part_off), "")
+    tool = work.shop.cutters.get(parting)
     width: Number | float = (
-        work.shop_length(f"shop-{slug('parting tool')}.width", parting.width, "width")
-        if parting is not None and parting.width is not None
+        work.shop_length(f"shop-{slug(parting)}.width", tool.width, "width")
+        if tool is not None and tool.width is not None
         else 0.0
     )
     facing = blank_over(route, set_up_id, hold.out)

@@ -36,7 +36,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
         return None
     by = next((f for f in route.shape.features if set_up.hold.by and f.name == set_up.hold.by), None)
     seat = by is not None and seated(route, set_up.hold.out, by)
-    bar = standing_out(route, set_up.hold.out, by)
+    bar = standing_out(route, set_up.hold.out, by, seat)
     turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat)
     touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
     cuts: list[Cut] = []
