@@ -7,6 +7,7 @@ from jobcards.pages.writing import Writer, furniture, owned
 from jobcards.planning.card import Card
 from jobcards.trade.materials import material
 
+FRONT = "---\nhide: [navigation, toc]\n---\n\n"  # the table takes the whole width
 HEADS = ("Card", "Machines", "Material", "Level", "Units", "Time", "Issue", "Sheets")
 # Kinds of set-ups and cuts as one looks for them; a kind that is not here is already the trade's word.
 MACHINES = {
@@ -55,7 +56,7 @@ UNITS = {"in": "inch", "mm": "metric"}
 
 def index_page(cards: Sequence[Card]) -> str:
     """The page of all cards."""
-    return page([heading(1, "Job cards"), element("div", card_table(cards))])
+    return FRONT + page([heading(1, "Job cards"), element("div", card_table(cards))])
 
 
 def card_table(cards: Iterable[Card], folder: str = "") -> Html:

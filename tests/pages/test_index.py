@@ -12,7 +12,7 @@ CLAMP_SLUG = "equalising-clamp"
 
 
 def read(html: str) -> PageReader:
-    return PageReader(to_html(html), True)
+    return PageReader(to_html(html.removeprefix(index.FRONT)), True)
 
 
 def test_a_row_tells_and_is_sifted_by_what_the_route_says() -> None:

@@ -183,7 +183,9 @@ def test_no_link_needs_a_server(site: Path) -> None:
             assert [link for link in links if not (page.parent / link).is_file()] == [], page
 
 
-def test_the_same_input_gives_the_same_bytes(site: Path, tmp_path: Path) -> None:
+def test_the_same_input_gives_the_same_bytes(site: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Also where nothing is kept from the build before."""
+    monkeypatch.setenv("JOBCARDS_CACHE", str(tmp_path / "nothing kept"))
     build.run_engine("mkdocs", tmp_path / "again")
     names = files_in(site)
     assert names == files_in(tmp_path / "again")
