@@ -77,7 +77,7 @@ def work_out(work: Work) -> Card:
         warnings=tuple(work.warnings),
         time=total,
         revisions=tuple((from_job(r.letter), from_job(r.date), authored(r.change, work.sizes)) for r in job.revisions),
-        picture=job.picture or next(iter(job.parts)),
+        picture=slug(job.picture or next(iter(job.parts))),
     )
 
 
