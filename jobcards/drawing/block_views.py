@@ -226,25 +226,31 @@ def same(one: FeaturePlan, other: FeaturePlan) -> bool:
     ]
 
 
-def label_bevels(sheet: Sheet, view: Drawn, shape: ShapePlan, within: Box) -> None:
-    """The angle of each slope; where two ends show the same, it is lettered once, for both."""
+def label_bevels(sheet: Sheet, view: Drawn, shape: ShapePlan, faces: tuple[str, str], within: Box) -> None:
+    """The angle of each slope of two faces seen edge on; where two ends show the same, it is lettered once, for both.
+
+    The first of the faces is the upper one in the view.
+    """
     known: list[Number] = []
-    bevels = [f for f in shape.features if f.shape == "bevel" and f.enters in {"top", "bottom"}]
+    bevels = [f for f in shape.features if f.shape == "bevel" and f.enters in faces]
     for feature in bevels:
         angle = feature.sizes["angle"]
         if angle in known:
             continue
         known.append(angle)
         alike = sum(1 for other in bevels if other.sizes["angle"] == angle)
-        label_bevel(sheet, view, shape, feature, within, "both ends" if alike == 2 else "")
+        label_bevel(sheet, view, shape, feature, feature.enters == faces[0], within, "both ends" if alike == 2 else "")
 
 
-def label_bevel(sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, within: Box, more: str) -> None:
+def label_bevel(
+    sheet: Sheet, view: Drawn, shape: ShapePlan, feature: FeaturePlan, top: bool, within: Box, more: str
+) -> None:
     """The angle of a slope: the face's line runs on past the start of the slope, and an arc stands between the two."""
     angle, start = feature.sizes["angle"], feature.sizes["start"]
-    length, height = shape.sizes["length"].value, shape.sizes["height"].value
-    right, top = feature.toward == "right end", feature.enters == "top"
-    corner = view.at(length - start.value if right else start.value, height if top else 0.0)
+    length, right = shape.sizes["length"].value, feature.toward == "right end"
+    axis, size = ("y", "height") if feature.enters in {"top", "bottom"} else ("z", "thickness")
+    level_of_face = shape.sizes[size].value if feature.enters in {"top", "front"} else 0.0
+    corner = view.at(**{"x": length - start.value if right else start.value, axis: level_of_face})
     way = 1.0 if right else -1.0
     reach = start.value * view.scale
     sheet.draw([corner, (corner[0] + way * (reach + EM), corner[1])], THIN)

@@ -79,7 +79,7 @@ def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
     whole = view_sheet(front, slope_room(shape))
     for row in (f for f in shape.features if f.shape in SERRATED):
         mark_place(whole, front, shape, row)
-    label_bevels(whole, front, shape, zone(whole, front))
+    label_bevels(whole, front, shape, ("top", "bottom"), zone(whole, front))
     for feature in shape.features:
         if feature.shape == "partial bore" and feature.enters in {"front", "back"}:
             label_outside(whole, front, shape, feature, zone(whole, front))
@@ -99,6 +99,7 @@ def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
     top = top_view(mesh, shape, scale)
     milled_views.place_milled(top, shape)
     above = view_sheet(top)
+    label_bevels(above, top, shape, ("back", "front"), zone(above, top))
     label_holes(above, top, shape, ("top", "bottom"), zone(above, top))
     milled_views.label_milled(above, top, shape, zone(above, top))
     name_view(above, "top", (top.body.left + top.body.right) / 2, above.bounds().low - 0.4 * EM)
