@@ -21,7 +21,9 @@ def main() -> int:
     browser = find_browser() or install_browser()
     if browser is None:
         print(NO_BROWSER, flush=True)
-    command = [sys.executable, "-m", "pytest", *sys.argv[1:]]
+    # Everything: a worker a processor, a file to a worker. A part, or a search for a fault: one after another.
+    how = sys.argv[1:] or ["-n", "auto", "--dist", "loadfile"]
+    command = [sys.executable, "-m", "pytest", *how]
     environment = dict(os.environ, JOBCARDS_BROWSER=browser or "")
     return subprocess.run(command, cwd=ROOT, env=environment, check=False).returncode
 
