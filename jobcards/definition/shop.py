@@ -211,6 +211,15 @@ class Centres(Model):
 
 
 @dataclass(kw_only=True)
+class Mandrel(Model):
+    """A set of mandrels, each a hair tapered, that turn between centres."""
+
+    kind: str = key(Choice(("mandrel",)), "what it is", "mandrel")
+    smallest: Expression = key(Length(positive=True), "smallest bore that one of them holds", "1/4")
+    largest: Expression = key(Length(positive=True), "largest bore that one of them holds", "1")
+
+
+@dataclass(kw_only=True)
 class Faceplate(Model):
     """A faceplate with bolts and straps."""
 
@@ -356,6 +365,7 @@ HOLDER = OneOf(
         ("collet", Collet),
         ("guide", Guide),
         ("centres", Centres),
+        ("mandrel", Mandrel),
         ("faceplate", Faceplate),
         *DIVIDING_KINDS,
     ),

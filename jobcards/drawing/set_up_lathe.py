@@ -11,6 +11,7 @@ from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.number import Number
 
 NAMES = {"between centres": "dog"}
+ALONG = ("turn", "grind round")  # to a diameter, so far from the end
 WIDTH = 106.0
 INNER = 58.0  # mm: chuck and bar
 HIGH = 40.0
@@ -49,6 +50,10 @@ def jaws(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, body: float, scale: flo
     chuck = it.fixtures["chuck"]
     held = set_up.hold.sizes["held diameter"].value / 2 if set_up.hold is not None else 0.0
     left, right = float(chuck.low[2]) * scale, float(chuck.high[2]) * scale
+    if set_up.hold is not None and set_up.hold.kind == "mandrel":
+        draw_box(sheet, Box(left, -held * scale, right, held * scale))
+        sheet.write((words("mandrel", small=True),), left, (held + 0.6 * EM / scale) * scale, across="right")
+        return
     for low, high in ((held, body), (-body, -held)):
         draw_box(sheet, Box(left, low * scale, right, high * scale))
     if set_up.hold is not None:
@@ -83,7 +88,7 @@ def lengths(set_up: SetUpPlan, end: float, radius: float, scale: float) -> list[
         start = (end - length.value * scale, radius)
         out.append(linear(length, start, (end, radius), "above"))
     hold = set_up.hold
-    if hold is not None and "stick-out" in hold.sizes:
+    if hold is not None and "stick-out" in hold.sizes and hold.kind != "mandrel":
         number = hold.sizes["stick-out"]
         rows: Rows = ((*words("stick-out ", small=True), *amount(number)),)
         out.append(Dimension(number, (0.0, radius), (number.value * scale, radius), "above", rows))
@@ -92,7 +97,7 @@ def lengths(set_up: SetUpPlan, end: float, radius: float, scale: float) -> list[
 
 def length_of(cut: Cut) -> Number | None:
     """How far a cut goes in from the faced end."""
-    if cut.kind == "turn":
+    if cut.kind in ALONG:
         return cut.sizes.get("length")
     if cut.kind == "part off" and cut.positions:
         return cut.positions[0].z
@@ -123,7 +128,7 @@ def touches(sheet: Sheet, set_up: SetUpPlan, end: float, radius: float, right: f
             )
     inner = 0.0
     for cut in sorted(
-        (c for c in set_up.cuts if c.kind == "turn" and not c.rough), key=lambda c: c.sizes["length"].value
+        (c for c in set_up.cuts if c.kind in ALONG and not c.rough), key=lambda c: c.sizes["length"].value
     ):
         number, length = cut.sizes["diameter"], cut.sizes["length"].value * scale
         spot = (end - (inner + length) / 2, -number.value / 2 * scale)

@@ -13,7 +13,7 @@ Fixtures = Mapping[str, Solid]
 MOST = 1e-6  # two sizes closer than this are the same
 
 VISES = ("vise", "sine bar in vise")
-SPINDLES = ("chuck", "collet", "between centres", "faceplate")
+SPINDLES = ("chuck", "collet", "between centres", "faceplate", "mandrel")
 
 
 def vise_fixtures(
@@ -98,6 +98,9 @@ def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]
     grip = read.size(hold.sizes, "grip") or -low[2]
     if grip <= MOST:
         raise CannotFollow(f"the {hold.holder.text} holds nothing of the work")
+    if hold.kind == "mandrel":
+        bar = min(held, 2 * radii_at(work, high[2] - MOST)[1])  # the hole as it is by now
+        return {"chuck": cylinder(bar, low[2] - grip / 2, high[2] + grip / 2)}
     solids = {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}
     if hold.kind == "between centres":
         solids["centre"] = centre_in(work, read(hold.sizes["centre point"]))

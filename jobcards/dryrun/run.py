@@ -140,12 +140,22 @@ class Maker:
         """A shape finished by hand is taken as the drawing has it: nothing is known of how a file was held."""
         shape = self.part.shape
         if shape.kind != "block":
+            self.lapped(cuts)
             return
         size = block_size(shape)
         for cut in cuts:
             feature = next((f for f in shape.features if f.name == cut.feature and f.dry_run), None)
             if feature is not None and not cut.rough:
                 self.work = self.work - together(feature_solids(feature, size, cut))
+
+    def lapped(self, cuts: list[Cut]) -> None:
+        """A bore on the axis lapped by hand is taken as the drawing has it."""
+        features = {f.name: f for f in self.part.shape.features if f.shape == "turned bore" and f.through}
+        for cut in cuts:
+            if cut.feature in features and not cut.rough:
+                across = features[cut.feature].sizes["diameter"].value
+                low, high = extent(self.work)
+                self.work = self.work - laid(cylinder(across, low[0] - across, high[0] + across), "x")
 
     def bench(self, set_up: SetUpPlan) -> None:
         """Holes finished by hand: the tool follows the hole that is there."""

@@ -103,6 +103,7 @@ def part_off(cut: Cut, lathe: AtLathe) -> list[Stroke]:
 
 STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {
     "turn": turn,
+    "grind round": turn,
     "turn face": turn_face,
     "turn chamfer": turn_chamfer,
     "part off": part_off,

@@ -103,7 +103,8 @@ class HoldPlan:
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
-    chuck, collet, "between centres" and "faceplate": "stick-out", "grip", "held diameter"; "centre point".
+    chuck, collet, "between centres", "faceplate" and "mandrel" (inside a bore): "stick-out", "grip", "held diameter";
+    "centre point".
     round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
     the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
     "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
@@ -202,6 +203,7 @@ class Cut:
     "taper by compound", "taper by set-over", "taper by form": a position a pass at the thin end; "half angle", and
     "scale" and "travel" of the compound, "set-over" of the tailstock, or the tool's "angle".
     "thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length". "knurl": "pitch", "length".
+    "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
     "centre drill", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the faced end.
     "turn radius": position z the corner; "radius". "turn face" may also have "whole length" to reach.

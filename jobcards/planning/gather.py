@@ -26,6 +26,7 @@ WORDS_BY_CUT = {
     "flats": ("milling", "end milling"),
     "keyway": ("milling", "slotting", "keyway"),
     "turn": ("turning",),
+    "grind round": ("turning", "grinding at the lathe"),
     "turn face": ("turning", "facing"),
     "turn chamfer": ("turning",),
     "part off": ("parting",),

@@ -13,6 +13,7 @@ from jobcards.planning.drill_press import drill_press_set_up
 from jobcards.planning.grind import grind_set_up, left_for_grinding
 from jobcards.planning.heat import heat_set_up
 from jobcards.planning.holes.tap_drill import all_named, with_tap_drills
+from jobcards.planning.lathe.ground import left_on_diameters
 from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.lay_out import lay_out_set_up
 from jobcards.planning.mill.set_up import mill_set_up
@@ -36,7 +37,7 @@ def plan_route(
     own: Mapping[str, str] | None = None,
 ) -> tuple[SetUpPlan, ...]:
     """Every set-up of a part, numbered on from `count`. `own`: what the ids of some begin with, by their titles."""
-    ground = left_for_grinding(work, part_id, part, shape)
+    ground = left_for_grinding(work, part_id, part, shape) | left_on_diameters(work, part_id, part, shape)
     route = Route(work, part_id, part, shape, blank, count, ground=ground, own=own or {})
     plans: list[SetUpPlan] = []
     for set_up in part.route:

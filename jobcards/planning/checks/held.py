@@ -1,11 +1,14 @@
 """Work on the lathe is held by a diameter that is there."""
 
-from jobcards.definition.job import Part
+from jobcards.definition.job import Operation, Part
+from jobcards.planning.lathe.ground import is_wheel
 from jobcards.planning.work import Work
 
 
 def check_held(work: Work, part: Part) -> None:
-    """A feature that a set-up holds by was turned in an earlier one."""
+    """A feature that a set-up holds by was turned in an earlier one, to size or to what is left for grinding."""
+    cuts = [o for set_up in part.route for o in set_up.operations if o.cut]
+    ground = {o.cut for o in cuts if is_wheel(work, o.cutter)}
     turned: set[str] = set()
     for set_up in part.route:
         by = set_up.hold.by if set_up.hold is not None else ""
@@ -16,4 +19,9 @@ def check_held(work: Work, part: Part) -> None:
                 f"“{by}” is not turned yet when the work is held by it",
                 "hold it by the bar, or turn that diameter first",
             )
-        turned |= {operation.cut for operation in set_up.operations if operation.cut and not operation.rough}
+        turned |= {operation.cut for operation in set_up.operations if is_turned(operation, ground)}
+
+
+def is_turned(operation: Operation, ground: set[str]) -> bool:
+    """Whether a cut leaves a diameter that the work can be held by."""
+    return bool(operation.cut) and (not operation.rough or operation.cut in ground)

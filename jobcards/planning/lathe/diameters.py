@@ -4,6 +4,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
+from jobcards.planning.lathe.ground import diameter_to_turn, is_wheel, plan_ground
 from jobcards.planning.lathe.outline import standing
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.words import Line, line
@@ -12,19 +13,21 @@ from jobcards.trade import cutting, stackups, turning
 from jobcards.trade import finish as finishes
 
 
-def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut:
+def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
     """A diameter turned from the free end, in roughing passes and one light last pass; a rough cut leaves that one."""
+    if is_wheel(turn.work, operation.cutter):
+        return plan_ground(turn, cut_id, operation, feature)
     work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
     met = turn.met(turn.far(sizes))
     tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", met)
     rough = rates.lathe_feed(work, f"{cut_id}.rough-feed", turn.part.material, "turning", "roughing", found["speed"])
     found |= {"roughing feed a turn": rough["feed a turn"], "roughing feed": rough["feed"]}
-    finish = feature.sizes["diameter"]
+    finish = diameter_to_turn(turn, cut_id, feature)
     length = turn.from_free_end(turn.far(sizes), f"{feature.name}: length from the faced end", f"{cut_id}.length")
     if abs(length.value - turn.length.value) < 1e-9:
         length = past_parting(turn, cut_id) or length
     reached = turned_diameters(turn, cut_id, met, finish)
-    if operation.rough and len(reached) > 1:
+    if operation.rough and len(reached) > 1 and feature.name not in turn.route.ground:
         reached = reached[:-1]
     positions = tuple(
         turning_pass(turn, cut_id, index, diameter, length) for index, diameter in enumerate(reached, start=1)

@@ -167,7 +167,8 @@ def plan_ream(turn: Turning, cut_id: str, operation: Operation, feature: Feature
     tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
     own, before = tool.sizes.get("diameter"), turn.route.opened.get(feature.name)
     low, high = wanted.tolerance or (0.0, 0.0)
-    if own is None or not low - 1e-9 <= own.value - wanted.value <= high + 1e-9:
+    lapped_later = operation.rough and own is not None and own.value < wanted.value
+    if own is None or not (lapped_later or low - 1e-9 <= own.value - wanted.value <= high + 1e-9):
         work.problem(
             operation.place("cutter"),
             f"“{operation.cutter}” does not make {wanted.shown}",

@@ -4,6 +4,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, spindle, texts
+from jobcards.planning.lathe.ground import chamfer_to_cut
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job
 from jobcards.trade import turning
@@ -13,7 +14,7 @@ def plan_chamfer(turn: Turning, cut_id: str, operation: Operation, feature: Feat
     """A chamfer on the free end."""
     work, said = turn.work, texts(turn, operation)
     tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", turn.at_end())
-    size = feature.sizes["size"]
+    size = chamfer_to_cut(turn, cut_id, feature)
     time = rates.feed_time(work, cut_id, size, found["feed"], None)
     words = [line("Touch the corner, then feed in until the chamfer is {size} wide along the work.", size=size)]
     return Cut(

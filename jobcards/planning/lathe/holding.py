@@ -1,9 +1,12 @@
 """Held at the lathe: bar in a chuck, a finished diameter in collet or jaws, between centres, on a faceplate."""
 
+from dataclasses import replace
+
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import FeaturePlan, HoldPlan
 from jobcards.planning.lathe.centres import centre_for, plan_between_centres, plan_on_faceplate
+from jobcards.planning.lathe.ground import plan_on_mandrel
 from jobcards.planning.lathe.outline import largest
 from jobcards.planning.lathe.reach import blank_over, furthest
 from jobcards.planning.number import Number, Show
@@ -26,6 +29,8 @@ def plan_chuck(route: Route, set_up_id: str, set_up: SetUp) -> HoldPlan | None:
         return plan_in_collet(route, set_up_id, set_up, holder)
     if isinstance(holder, kit.Centres):
         return plan_between_centres(route, set_up_id, set_up, holder)
+    if isinstance(holder, kit.Mandrel):
+        return plan_on_mandrel(route, set_up_id, set_up, holder)
     if isinstance(holder, kit.Faceplate):
         return plan_on_faceplate(route, set_up_id, set_up, holder)
     work.problem(
@@ -183,7 +188,16 @@ def held_feature(route: Route, set_up: SetUp) -> FeaturePlan | None:
             f"{holds} a turned diameter, not “{hold.by or 'the bar'}”",
             f"write `by:` {' or '.join(turned)}",
         )
-    return feature
+    return as_it_stands(route, feature) if feature is not None else None
+
+
+def as_it_stands(route: Route, feature: FeaturePlan) -> FeaturePlan:
+    """A diameter that is still to be ground is held at the size to which it was turned."""
+    if feature.name not in route.ground:
+        return feature
+    low, high = feature.sizes["from"].value, feature.sizes["to"].value
+    now = largest(route.turned, low, high, route.blank.sizes["diameter"])
+    return replace(feature, sizes={**feature.sizes, "diameter": now})
 
 
 def seated(route: Route, out: str, by: FeaturePlan) -> bool:
@@ -322,9 +336,17 @@ def plan_in_collet(route: Route, set_up_id: str, set_up: SetUp, collet: kit.Coll
         target=feature.sizes["to"],
     )
     grip = depth if depth.value <= shank.value else shank
-    out = work.of(set_up_id).length(
-        "stick-out", milling.left_to_take, "part standing out of the collet", full=shape.sizes["length"], taken=shank
-    )
+    left_out, length = hold.out == "left end", shape.sizes["length"]
+    behind = length.value - feature.sizes["to"].value if left_out else feature.sizes["from"].value
+    if left_out and behind > 1e-9:
+        out = feature.sizes["from"]
+    else:
+        out = work.of(set_up_id).length(
+            "stick-out", locating.flipped_position, "part standing out of the collet", length=length,
+            position=feature.sizes["to"],
+        ) if behind > 1e-9 else work.of(set_up_id).length(
+            "stick-out", milling.left_to_take, "part standing out of the collet", full=length, taken=shank
+        )  # fmt: skip
     runout = work.shop_length(f"shop-{slug(hold.holder)}.runout", collet.runout, "how far out of true it runs")
     said = [
         line(

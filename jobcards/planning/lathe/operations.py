@@ -8,6 +8,7 @@ from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe import bores, ends, forms, grooves, tapers, threads
 from jobcards.planning.lathe.common import Turning, common, parting_place, texts
 from jobcards.planning.lathe.diameters import plan_diameter
+from jobcards.planning.lathe.ground import WHEEL
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.trade import cutting, milling
@@ -57,6 +58,8 @@ def tool_suits(turn: Turning, operation: Operation, feature: FeaturePlan | None)
     else:
         return True
     cutter = turn.work.shop.cutters[operation.cutter]
+    if cutter.kind == WHEEL and feature is not None and feature.shape == "turned diameter":
+        return True
     if cutter.kind in kinds and (cutter.width is not None or not operation.part_off):
         return True
     what = "part off" if operation.part_off else "turn"
