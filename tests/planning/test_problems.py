@@ -98,3 +98,22 @@ def test_a_requirement_below_nothing_is_a_fit_that_presses(tmp_path: Path) -> No
     )
     clearance = next(r for r in card.requirements if r.name.text == "running clearance")
     assert clearance.likely_low.value <= clearance.value.value <= clearance.likely_high.value < 0
+
+
+@pytest.mark.parametrize(
+    ("zero", "words"),
+    [
+        ("[{edge: bottom}, {middle from: left end}, {edge: right end}]", ("Y is set twice", "leave one")),
+        ("[{edge: bottom}, {middle from: left end}, {edge: back}]", ("the back lies level here", "stands upright")),
+    ],
+)
+def test_a_touch_that_cannot_be(tmp_path: Path, zero: str, words: tuple[str, str]) -> None:
+    with pytest.raises(ProblemsFound) as found:
+        changed(tmp_path, ("zero: [{edge: bottom}, {middle from: left end}]", f"zero: {zero}"))
+    assert any(all(word in str(problem) for word in words) for problem in found.value.problems)
+
+
+def test_a_tool_of_the_wrong_kind_at_the_lathe(tmp_path: Path) -> None:
+    with pytest.raises(ProblemsFound) as found:
+        changed(tmp_path, ("with: parting tool", "with: turning tool"))
+    assert any("does not part off" in str(problem) for problem in found.value.problems)

@@ -61,16 +61,28 @@ def plan_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, step: float) 
     places: dict[str, Number] = {}
     touches: list[Touch] = []
     for asked in set_up.zero:
+        again = [axis for axis in {lying.side(face)[0] for face in faces_of(asked)} if axis in places]
+        if again:
+            work.problem(
+                asked.mark,
+                f"{again[0].upper()} is set twice in this set-up; the second touch would undo the first",
+                "leave one of the two out",
+            )
+            continue
         for touch, place in plan_touch(work, zero_id, asked, lying, step):
             touches.append(touch)
             places[touch.axis] = place
     return Zeros(places, tuple(touches), set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
 
 
+def faces_of(asked: ZeroWords) -> list[str]:
+    """The faces that a line of `zero:` names."""
+    return [face for face in (asked.edge, asked.middle_from, asked.measured_from, *asked.middle_between) if face]
+
+
 def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: float) -> list[tuple[Touch, Number]]:
     """One line of `zero:` as touches, each with the place on the drawing that its axis then reads nothing at."""
-    faces = [asked.edge, asked.middle_from, asked.measured_from, *asked.middle_between]
-    level = [face for face in faces if face and lying.side(face)[0] == "z"]
+    level = [face for face in faces_of(asked) if lying.side(face)[0] == "z"]
     if level:
         work.problem(
             asked.mark,
