@@ -68,15 +68,13 @@ def plan_in_chuck(
         work.problem(
             hold.mark, f"the jaws take {grip.shown} of a part {shape.sizes['length'].shown} long", "use a V-block"
         )
-    out = work.of(set_up_id).length(
-        "stick-out", milling.left_to_take, "part standing out of the jaws", full=shape.sizes["length"], taken=grip
-    )
+    out = standing_out(work, set_up_id, hold, shape, grip)
     sizes = {"held diameter": held, "grip": grip, "stick-out": out, "angle up": first}
     if hold.up:
         sizes["room below"] = room_in_chuck(work, set_up_id, set_up, cuts, jaws, grip)
     kind = "rotary table" if isinstance(head, RotaryTable) else "dividing head"
     said = chuck_words(work, set_up, head, shop_id, sizes)
-    clear_of_jaws(work, set_up, shape, cuts, grip)
+    clear_of_jaws(work, set_up, shape, cuts, grip, out)
     if hold.support and not head.tailstock:
         work.problem(
             hold.place("support"), f"the {hold.holder} has no tailstock", "leave support out, or add tailstock: true"
@@ -92,6 +90,41 @@ def plan_in_chuck(
         instructions=tuple(said),
         support=hold.support,
     )
+
+
+def standing_out(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, grip: Number) -> Number:
+    """How far the part stands out: all but what the end in the jaws takes, or as far as a diameter in its middle.
+
+    Held by its middle, what lies behind the jaws goes into the chuck, so it must be the thinner.
+    """
+    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    length, right = shape.sizes["length"], hold.out == "right end"
+    if feature is None or hold.up or at_the_end(feature, length.value, right):
+        return work.of(set_up_id).length(
+            "stick-out", milling.left_to_take, "part standing out of the jaws", full=length, taken=grip
+        )
+    low, high, across = (feature.sizes[name].value for name in ("from", "to", "diameter"))
+    for other in shape.features:
+        behind = other.shape == "turned diameter" and (
+            other.sizes["to"].value <= low + 1e-9 if right else other.sizes["from"].value >= high - 1e-9
+        )
+        if behind and other.sizes["diameter"].value >= across:
+            work.problem(
+                hold.place("by"),
+                f"“{other.name}” lies behind “{feature.name}” and is as thick; it does not go into the jaws",
+                "hold the part by its end",
+            )
+    if not right:
+        return feature.sizes["from"]
+    return work.of(set_up_id).length(
+        "stick-out", locating.flipped_position, "part standing out of the jaws", length=length,
+        position=feature.sizes["to"],
+    )  # fmt: skip
+
+
+def at_the_end(feature: FeaturePlan, length: float, right: bool) -> bool:
+    """Whether a diameter reaches the end that is in the jaws."""
+    return feature.sizes["from"].value < 1e-9 if right else feature.sizes["to"].value > length - 1e-9
 
 
 def gripped(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, jaws: Number, there: Number | None) -> Number:
@@ -170,7 +203,9 @@ def angle_words(hold: Hold, angle: Number) -> Line:
     )
 
 
-def clear_of_jaws(work: Work, set_up: SetUp, shape: ShapePlan, cuts: list[FeaturePlan], grip: Number) -> None:
+def clear_of_jaws(
+    work: Work, set_up: SetUp, shape: ShapePlan, cuts: list[FeaturePlan], grip: Number, out: Number
+) -> None:
     """No cut may reach what is in the jaws."""
     hold = set_up.hold
     assert hold is not None
@@ -181,7 +216,7 @@ def clear_of_jaws(work: Work, set_up: SetUp, shape: ShapePlan, cuts: list[Featur
         reach = reach_of(feature)
         if reach is None:
             continue
-        room = (reach[0] if held_left else length - reach[1]) - grip.value
+        room = out.value - (length - reach[0] if held_left else reach[1])
         if room < clear - 1e-9:
             work.problem(
                 set_up.mark,
