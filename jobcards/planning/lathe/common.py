@@ -227,10 +227,9 @@ def parting_place(turn: Turning) -> Number:
 def past_parting(turn: Turning, cut_id: str) -> Number | None:
     """How far from the faced end the parting groove ends, where the part is cut off in this set-up."""
     operation = next((o for o in turn.set_up.operations if o.part_off), None)
-    if operation is None:
-        return None
-    cutter = turn.work.shop.cutters[operation.cutter]
-    assert cutter.width is not None
+    cutter = turn.work.shop.cutters[operation.cutter] if operation else None
+    if operation is None or cutter is None or cutter.width is None:
+        return None  # a tool without a width is told where the part is cut off
     width = turn.work.shop_length(f"shop-{slug(operation.cutter)}.width", cutter.width, "width")
     return turn.work.of(cut_id).length(
         "run-on",

@@ -3,7 +3,8 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import Cut
-from jobcards.planning.mill.zero import Zeros, flipped_axes
+from jobcards.planning.mill.kept_zero import flipped_axes
+from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line

@@ -7,10 +7,11 @@ from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
 from jobcards.planning.mill import angled, edges, formed, holes, milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.kept_zero import keep_zero
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.vise import Needs, plan_vise
-from jobcards.planning.mill.zero import Zeros, keep_zero, plan_zero, surface_touch
+from jobcards.planning.mill.zero import Zeros, plan_zero, surface_touch
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter

@@ -1,0 +1,77 @@
+"""A zero kept over a flip against the same stop and jaw: where it then stands on the drawing."""
+
+from jobcards.definition.job import SetUp
+from jobcards.planning.card import Touch
+from jobcards.planning.mill.zero import OPPOSITE, Zeros
+from jobcards.planning.number import Number
+from jobcards.planning.orientation import Lie
+from jobcards.planning.words import line
+from jobcards.planning.work import Work
+from jobcards.trade import locating
+
+
+def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros) -> Zeros:
+    """The zero carried over a flip against the same stop and jaw; places on the drawing follow from the new faces."""
+    assert set_up.hold is not None
+    pairs = {before.jaw: set_up.hold.against_fixed_jaw, before.stop: set_up.hold.against_stop}
+    places: dict[str, Number] = {}
+    touches: list[Touch] = []
+    for old, new in pairs.items():
+        if not old or not new:
+            work.problem(
+                set_up.place("keep_zero"),
+                "a zero can only be kept against the same stop and jaw",
+                "name the face against the stop in both set-ups",
+            )
+            continue
+        axis, _ = lying.side(new)
+        if axis not in before.places:
+            continue
+        if (old in lying.standing) != (new in lying.standing):
+            work.problem(
+                set_up.place("keep_zero"),
+                f"metal for grinding stands on only one of the {old} and the {new}",
+                "find zero anew in this set-up",
+            )
+            continue
+        if new == old:
+            places[axis] = before.places[axis]
+        elif new == OPPOSITE[old]:
+            places[axis] = work.of(zero_id).length(
+                f"{axis}-kept",
+                locating.flipped_position,
+                f"place on the drawing where {axis.upper()} reads nothing after the flip",
+                length=lying.along(axis),
+                position=before.places[axis],
+            )
+        else:
+            work.problem(
+                set_up.place("keep_zero"),
+                f"the {new} takes the place of the {old}, which is not a flip",
+                "find zero anew in this set-up",
+            )
+            continue
+        nothing = work.ledger.given(
+            f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies"
+        )
+        touches.append(
+            Touch(
+                axis,
+                "kept",
+                new,
+                lying.side(new)[1],
+                nothing,
+                None,
+                None,
+                line("{axis}: leave the zero as it was.", axis=axis.upper()),
+            )
+        )
+    in_order = tuple(sorted(touches, key=lambda touch: touch.axis))
+    return Zeros(places, in_order, set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
+
+
+def flipped_axes(set_up: SetUp, lying: Lie, before: Zeros) -> list[tuple[str, str]]:
+    """The machine axes on which a kept zero now counts from the opposite face, each with the new face."""
+    assert set_up.hold is not None
+    pairs = ((before.jaw, set_up.hold.against_fixed_jaw), (before.stop, set_up.hold.against_stop))
+    return [(lying.side(new)[0], new) for old, new in pairs if old and new == OPPOSITE[old]]
