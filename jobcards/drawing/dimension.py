@@ -34,6 +34,7 @@ PAST = 0.5 * EM  # how far an extension line runs past the dimension line
 FIRST = 1.2 * EM  # from the view to the first level
 BETWEEN = 0.7 * EM  # clear space between levels
 PAD = 0.35 * EM
+MOST = 60.0  # mm: no level stands further from the view
 Point = tuple[float, float]
 
 
@@ -99,6 +100,8 @@ def lay(
         for level in levels_of(wanted):
             half = level.thickness() / 2
             distance += half
+            while side in {"left", "right"} and distance < MOST and covers(sheet, level, edge + outward * distance):
+                distance += BETWEEN
             for dimension, spot in level.placed:
                 draw(sheet, dimension, spot, edge + outward * distance, outward)
                 a, b = dimension.start, dimension.end
@@ -106,6 +109,17 @@ def lay(
                     Measured(dimension.number, abs(b[dimension.level_axis] - a[dimension.level_axis]) / scale, (a, b))
                 )
             distance += half + BETWEEN
+
+
+def covers(sheet: Sheet, level: Level, line: float) -> bool:
+    """Whether the lettering of a level beside the view would meet what is lettered above or below it already."""
+    for dimension, spot in level.placed:
+        wide, high = extent(dimension.rows)
+        middle = (spot.text[0] + spot.text[1]) / 2
+        box = Box(line - wide / 2, middle - high / 2, line + wide / 2, middle + high / 2).grown(PAD)
+        if any(box.meets(letters.box) for letters in sheet.letters):
+            return True
+    return False
 
 
 def levels_of(dimensions: Sequence[Dimension]) -> list[Level]:

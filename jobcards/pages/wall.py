@@ -118,9 +118,9 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
 def title_line(writer: Writer, card: Card, set_up: SetUpPlan) -> Html:
     """Number, part and title, with a box to tick."""
     part = next(part for part in card.parts if part.id == set_up.part)
-    pieces = [writer.number(part.quantity), " × "] if part.quantity.value > 1 else []
-    named = [writer.authored(part.name), ": ", writer.authored(set_up.title)]
-    told = join([writer.number(set_up.number), " ", *pieces, *named])
+    pieces = [" × ", writer.number(part.quantity)] if part.quantity.value > 1 else []
+    named = [writer.authored(part.name), *pieces, ": ", writer.authored(set_up.title)]
+    told = join([writer.number(set_up.number), " ", *named])
     return row("title", join([tick(f"wall.{set_up.id}"), told]))
 
 

@@ -300,10 +300,7 @@ def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chu
         ),
     ]
     sizes = {"held diameter": held, "grip": grip, "stick-out": out}
-    support = centre_for(route, set_up_id, set_up)
-    if support is not None:
-        sizes["centre point"] = support
-        said.append(line("Bring up the tailstock centre, {point} across, into its hole; oil it.", point=support))
+    bring_up_centre(route, set_up_id, set_up, sizes, said)
     return HoldPlan(
         "chuck", from_shop(hold.holder), sizes, out=hold.out, support=hold.support, instructions=tuple(said)
     )
@@ -357,10 +354,16 @@ def plan_in_collet(route: Route, set_up_id: str, set_up: SetUp, collet: kit.Coll
         ),
         line("It grips {grip} and runs true to {runout}.", grip=grip, runout=runout),
     ]
+    sizes = {"held diameter": held, "grip": grip, "stick-out": out}
+    bring_up_centre(route, set_up_id, set_up, sizes, said)
     return HoldPlan(
-        "collet",
-        from_shop(hold.holder),
-        {"held diameter": held, "grip": grip, "stick-out": out},
-        out=hold.out,
-        instructions=tuple(said),
+        "collet", from_shop(hold.holder), sizes, out=hold.out, support=hold.support, instructions=tuple(said)
     )
+
+
+def bring_up_centre(route: Route, set_up_id: str, set_up: SetUp, sizes: dict[str, Number], said: list[Line]) -> None:
+    """The tailstock's centre in the end that stands out, where `support: centre` asks for it."""
+    support = centre_for(route, set_up_id, set_up)
+    if support is not None:
+        sizes["centre point"] = support
+        said.append(line("Bring up the tailstock centre, {point} across, into its hole; oil it.", point=support))
