@@ -1,4 +1,4 @@
-"""The tapping handle by pencil. Sources: geometry and arithmetic of the drawing; common practice for drills and speeds."""
+"""The tapping handle by pencil. Sources: geometry of the drawing; common practice for drills and speeds."""
 
 import math
 
