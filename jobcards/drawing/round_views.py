@@ -4,7 +4,7 @@ import math
 
 from jobcards.drawing.dimension import Dimension, arrow, linear
 from jobcards.drawing.leader import point_out
-from jobcards.drawing.paper import CENTRE, EM, THIN, Box, Row, Rows, Sheet, amount, arc, tolerance, words
+from jobcards.drawing.paper import CENTRE, EM, THIN, Box, Piece, Row, Rows, Sheet, amount, arc, tolerance, words
 from jobcards.drawing.views import Drawn
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
@@ -76,11 +76,12 @@ def told(feature: FeaturePlan) -> Rows:
     sizes = feature.sizes
     rows: list[Row] = []
     if feature.shape == "cross hole":
-        rows.append(sized(feature, "diameter", before="⌀"))
+        thread = (Piece(feature.thread, sizes["diameter"].id),)
+        rows.append(thread if feature.thread else sized(feature, "diameter", before="⌀"))
         if feature.through:
             rows.append(words("through", small=True))
         else:
-            rows.append((*amount(sizes["depth"]), *words(" deep", small=True)))
+            rows.append((*amount(sizes["depth"]), *words(" full thread" if feature.thread else " deep", small=True)))
     elif "across" in sizes:
         rows.append((*sized(feature, "across"), *words(f" {feature.shape}", small=True)))
     elif feature.shape == "shaft keyway":

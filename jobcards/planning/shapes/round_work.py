@@ -23,7 +23,9 @@ def plan_cross_hole(work: Work, feature_id: str, name: str, hole: Feature, part:
     at = work.expression(f"{feature_id}.at", hole.at, f"{name}: centre, from the left end")
     sizes: dict[str, Number] = {}
     if hole.thread:
-        tapped = drawn.Tapped(shape=hole.shape, thread=hole.thread, depth=hole.depth, percent=hole.percent)
+        tapped = drawn.Tapped(
+            shape=hole.shape, enters=ROUND, thread=hole.thread, depth=hole.depth, percent=hole.percent
+        )
         sizes.update(plan_tapped(work, feature_id, name, tapped))
     elif hole.diameter is not None:
         sizes["diameter"] = work.expression(f"{feature_id}.diameter", hole.diameter, f"{name}: diameter")

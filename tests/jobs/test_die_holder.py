@@ -1,0 +1,38 @@
+"""The die holder by pencil.
+
+Sources: Morse 2 from ASME B5.10 (0.59941 in a foot, on the diameter); RC5 from ANSI B4.1; geometry of the drawing;
+common practice for the set-over over the whole length between the ends.
+"""
+
+import pytest
+
+from tests.planning.cards import shipped
+
+CARD = shipped("die-holder")
+PENCIL = {
+    # thin end 0.700 - 2.5 * 0.59941 / 12 = 0.5751; half the difference for each inch: 0.12488 / 2 * 5.125 / 2.5
+    "arbor-taper-taper.set-over": "0.1280",
+    # from the bar touched at 1-1/8: 1.125 - 0.5751 = 0.5499, to half a mark
+    "arbor-taper-taper-3.dial": "0.5500",
+    # RC5 for 5/8: hole +0 to +0.0010, shaft -0.0012 to -0.0019
+    "requirement-sliding-fit-on-the-guide.worst-low": "0.0012",
+    "requirement-sliding-fit-on-the-guide.worst-high": "0.0029",
+    # 1-5/16 from the left end: 2 - 1.3125 in from the right end, where the zero is
+    "body-cross-holes-handle-hole-17-64-drill.x": "−0.6875",
+    # (1.5 - 0.6255) / 2 - 0.300 - 0.26813 / 2 / tan 59°, at the middle of the limits
+    "requirement-metal-under-the-handle-hole": "0.0567",
+    # 13/32 - 3/8
+    "requirement-die-below-the-face": "0.0313",
+}
+
+
+@pytest.mark.parametrize(("number_id", "expected"), PENCIL.items())
+def test_by_pencil(number_id: str, expected: str) -> None:
+    assert CARD.ledger[number_id].shown == expected
+
+
+def test_three_die_screws_stand_a_third_of_a_turn_apart() -> None:
+    """40 / 3 = 13 and a third turns of the crank."""
+    cuts = next(plan for plan in CARD.set_ups if plan.id == "body-cross-holes").cuts
+    tapped = next(cut for cut in cuts if cut.kind == "tap")
+    assert sorted(station.angle.value % 360 for station in tapped.stations) == pytest.approx([90, 210, 330])
