@@ -130,4 +130,4 @@ def test_a_turned_part_with_a_chamfer_on_either_end(end: str) -> None:
 def test_a_shape_that_is_not_known_is_told() -> None:
     bench = Bench()
     with pytest.raises(CannotFollow, match="does not know the shape"):
-        drawn(bench, bench.feature("slot", "top"))
+        drawn(bench, bench.feature("spiral", "top"))

@@ -9,7 +9,7 @@ import pytest
 from jobcards.pages import record_keeping
 from jobcards.pages.build import ROOT
 
-SLUG = next(iter(record_keeping.jobs()), "")
+SLUG = "equalising-clamp"
 
 
 def in_git(folder: Path, *command: str) -> None:
@@ -18,8 +18,10 @@ def in_git(folder: Path, *command: str) -> None:
 
 
 @pytest.fixture
-def repository(tmp_path: Path) -> Path:
-    """A repository in which the numbers of the first job are recorded, on the branch main."""
+def repository(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A repository in which there is one job, its numbers recorded, on the branch main."""
+    only = {SLUG: record_keeping.jobs()[SLUG]}
+    monkeypatch.setattr(record_keeping, "jobs", lambda: only)
     in_git(tmp_path, "init", "-q", "-b", "main")
     record_keeping.record(SLUG, tmp_path / record_keeping.FOLDER)
     commit(tmp_path)
