@@ -186,7 +186,7 @@ def plan_parting(turn: Turning, cut_id: str, operation: Operation) -> Cut:
             place=place,
             spare=work.rule("facing"),
         ),
-        line("Catch the part; do not reach for it."),
+        line("Let the part drop on a rag or into a tray; do not reach for it."),
     ]
     sizes = {"width": tool.sizes["width"], "place": place}
     turn.route.parted = True
