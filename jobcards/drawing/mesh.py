@@ -162,20 +162,32 @@ def mesh_of(corners: ArrayLike, triangles: ArrayLike) -> Mesh:
 
 def new_faces(now: Mesh, before: Mesh) -> NDArray[np.bool_]:
     """Which triangles of a solid were not on its surface before: what has just been cut."""
-    fresh = np.ones(len(now.triangles), dtype=bool)
+    fresh = ~also_in(now, before)
+    left = np.flatnonzero(fresh)
     corners = before.corners[before.triangles]
     level = np.argsort(before.offsets, kind="stable")  # so that triangles as far out stand together
     far = before.offsets[level]
     start, stop = (np.searchsorted(far, now.offsets + by) for by in (-1e-5, 1e-5))
-    for first in range(0, len(fresh), CHUNK):
-        these = np.arange(first, min(first + CHUNK, len(fresh)))
+    low, high = corners.min(axis=1) - 2e-5, corners.max(axis=1) + 2e-5
+    for these in np.split(left, range(CHUNK, len(left), CHUNK)):
         count = stop[these] - start[these]
         index = np.repeat(these, count)
         other = level[np.arange(count.sum()) - np.repeat(np.cumsum(count) - count - start[these], count)]
+        middle = now.middles[index]
+        near = np.flatnonzero(((middle > low[other]) & (middle < high[other])).all(axis=1))
+        index, other = index[near], other[near]
         alike = np.einsum("ij,ij->i", now.normals[index], before.normals[other]) > 1 - 1e-6
         index, other = index[alike], other[alike]
         fresh[index[hold(corners[other], now.normals[index], now.middles[index])]] = False
     return fresh
+
+
+def also_in(now: Mesh, before: Mesh) -> NDArray[np.bool_]:
+    """Which triangles of a solid are, corner for corner, triangles of another."""
+    known = {corner.tobytes(): number for number, corner in enumerate(before.corners)}
+    number = np.array([known.get(corner.tobytes(), -1) for corner in now.corners], dtype=np.int64)
+    old = set(map(tuple, np.sort(before.triangles, axis=1).tolist()))
+    return np.array([tuple(each) in old for each in np.sort(number[now.triangles], axis=1).tolist()], dtype=bool)
 
 
 def hold(triangles: Floats, normals: Floats, points: Floats) -> NDArray[np.bool_]:

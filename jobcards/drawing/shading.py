@@ -9,7 +9,6 @@ from manifold3d import CrossSection, FillRule, OpType
 from jobcards.drawing.mesh import Floats, Mesh, View, Whole
 
 FAR = 1e4
-Boxes = tuple[Floats, Floats, Floats]  # of all faces: low and high corners on paper, and how near
 
 
 @dataclass(frozen=True)
@@ -29,10 +28,21 @@ class Face:
     plane: tuple[float, float, float]
     low: Floats
     high: Floats
+    corners: Floats  # as the eye has them: across, up, and how near
     nearest: float
     farthest: float
     normal: Floats
     fresh: bool
+
+
+@dataclass(frozen=True)
+class Boxes:
+    """Of all faces: the low and high corners of their outlines, all their corners, and where those of each begin."""
+
+    low: Floats
+    high: Floats
+    corners: Floats
+    first: Whole
 
 
 def areas_of(mesh: Mesh, view: View, fresh: np.ndarray[tuple[int], np.dtype[np.bool_]] | None = None) -> list[Area]:
@@ -45,10 +55,11 @@ def areas_of(mesh: Mesh, view: View, fresh: np.ndarray[tuple[int], np.dtype[np.b
     ]
     if not faces:
         return []
-    boxes = (
+    boxes = Boxes(
         np.array([face.low[:2] for face in faces]),
         np.array([face.high[:2] for face in faces]),
-        np.array([face.nearest for face in faces]),
+        np.concatenate([face.corners for face in faces]),
+        np.cumsum([0, *(len(face.corners) for face in faces[:-1])]),
     )
     out = []
     for number, face in enumerate(faces):
@@ -70,15 +81,27 @@ def face_of(mesh: Mesh, view: View, seen: Floats, members: Whole, fresh: bool) -
     c = float(np.mean(every[:, 2] - a * every[:, 0] - b * every[:, 1]))
     low, high = every.min(axis=0), every.max(axis=0)
     return Face(
-        outline, (float(a), float(b), c), low, high, float(high[2]), float(low[2]), mesh.normals[members[0]], fresh
+        outline,
+        (float(a), float(b), c),
+        low,
+        high,
+        every,
+        float(high[2]),
+        float(low[2]),
+        mesh.normals[members[0]],
+        fresh,
     )
 
 
 def may_cover(number: int, faces: Sequence[Face], boxes: Boxes) -> Iterable[Face]:
-    """The faces whose outline's rectangle overlaps that of one of them on paper, and that are not wholly behind it."""
-    low, high, nearest = boxes
-    over = (high > faces[number].low[:2]).all(axis=1) & (low < faces[number].high[:2]).all(axis=1)
-    over &= nearest > faces[number].farthest
+    """The faces whose outline's rectangle overlaps that of one of them on paper, and of which a corner is nearer to
+    the eye than its plane.
+    """
+    face = faces[number]
+    over = (boxes.high > face.low[:2]).all(axis=1) & (boxes.low < face.high[:2]).all(axis=1)
+    a, b, c = face.plane
+    across, up, toward = boxes.corners.T
+    over &= np.maximum.reduceat(toward - a * across - b * up - c, boxes.first) > 1e-7
     over[number] = False
     return (faces[int(index)] for index in np.flatnonzero(over))
 
