@@ -55,6 +55,7 @@
   function show(number, pin) {
     var row = rowOf(number);
     if (!row) return;
+    window.clearTimeout(waiting);    // a tap while the pointer rests: the hover must not come after it and let go of the panel
     if (!panel) {
       panel = document.createElement("div");
       panel.className = "working-panel";

@@ -43,9 +43,9 @@ def number_id(card: Page, place: str) -> str:
     return str(card.locator(place).first.evaluate("each => each.id || each.dataset.id"))
 
 
-@pytest.mark.xfail(reason="known fault: the panel does not move on to the input that is tapped in it")
 def test_an_input_in_the_panel_can_be_tapped_in_turn_and_a_tap_away_closes(card: Page) -> None:
     card.locator(".zero .large data").first.click()
+    card.wait_for_timeout(400)  # longer than the hover waits: what was tapped stays
     panel = card.locator(".working-panel")
     inner = panel.locator(".panel-inputs data").first
     wanted = inner.inner_text()
