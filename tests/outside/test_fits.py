@@ -119,7 +119,7 @@ def second_opinion() -> list[tuple[str, float, float, float]]:
     ]
 
 
-def test_limits_by_an_independent_transcription_of_iso_286_2() -> None:
+def test_limits_by_an_independent_copy_of_iso_286_2() -> None:
     wrong = []
     for fit, size, upper, lower in second_opinion():
         found = limits(size, fit, "mm")
@@ -129,7 +129,7 @@ def test_limits_by_an_independent_transcription_of_iso_286_2() -> None:
     assert len(second_opinion()) > 1400
 
 
-# Fundamental deviations, many not in the transcription, by the formulas behind the table: ISO 286-1:1988, annex A.
+# Fundamental deviations, many not in that copy, by the formulas behind the table: ISO 286-1:1988, annex A.
 # d is the geometric mean of the step in mm; the table was rounded, so a few per cent and a micrometre are allowed.
 FORMULA_HOLDS_OVER = {"c": 40, "n": 3, "t": 30, "u": 14, "x": 14, "z": 14}  # mm; below, the table leaves the formula
 FORMULAS_BEHIND = {

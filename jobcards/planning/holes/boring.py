@@ -56,7 +56,7 @@ def bore_words(bored: list[Number], feature: FeaturePlan) -> list[Line]:
     if "over the pin" in feature.sizes:
         said.append(
             line(
-                "From the far edge over a plug of {pin} in the bore: {over}.",
+                "From the far edge over a plug of {pin} that lies in the bore: {over}.",
                 pin=feature.sizes["diameter"],
                 over=feature.sizes["over the pin"],
             )
