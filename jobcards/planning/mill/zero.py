@@ -6,7 +6,7 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.definition.job import Zero as ZeroWords
 from jobcards.planning.card import Touch
-from jobcards.planning.number import Number, Show
+from jobcards.planning.number import AS_UNIT, HOW_IT_LIES, Number, Show
 from jobcards.planning.orientation import Lie, face_place
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
@@ -19,6 +19,14 @@ OPPOSITE = {
     "bottom": "top",
     "left end": "right end",
     "right end": "left end",
+}
+TOUCHED = {
+    "edge": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge is then zero: the "
+    "tip's middle stands half of {tip} outside it.",
+    "middle": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: "
+    "half of {length} and half of the tip, {tip}.",
+    "between": "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the "
+    "two ends is the correction.",
 }
 
 
@@ -100,21 +108,17 @@ def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
         return []
     if asked.edge:
         return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
-    if asked.middle_from:
-        return [middle_touch(work, zero_id, asked.middle_from, lying, tip, step)]
-    return between_touches(work, zero_id, asked, lying, tip, step)
+    kind, faces = ("middle", [asked.middle_from]) if asked.middle_from else ("between", asked.middle_between)
+    return [middle_touch(work, zero_id, kind, face, lying, tip, step) for face in faces]
 
 
 def edge_as_it_is(work: Work, zero_id: str, axis: str, side: int, face: str, lying: Lie) -> Number:
     """What an edge is to read: nothing, or what still stands on it for grinding, to the side it looks to."""
     label = f"the {face} is to read"
-    nothing = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, label, "how this set-up lies")
+    nothing = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, label, HOW_IT_LIES)
     if face not in lying.standing:
         return nothing
-    of, left = work.of(zero_id), lying.standing[face]
-    if side > 0:
-        return of.length(f"{axis}-rough-edge", locating.reading_from_zero, label, position=left, origin=nothing)
-    return of.length(f"{axis}-rough-edge", locating.incremental_move, label, start=left, target=nothing)
+    return from_edge(work, zero_id, f"{axis}-rough-edge", -side, label, lying.standing[face], nothing)
 
 
 def length_as_it_is(work: Work, zero_id: str, axis: str, face: str, lying: Lie) -> Number:
@@ -145,69 +149,51 @@ def line_as_it_will_be(work: Work, zero_id: str, axis: str, face: str, distance:
     )
 
 
-def flat_axis(lying: Lie, face: str) -> tuple[str, int]:
-    """The machine axis and side of a face that is touched from beside."""
-    axis, side = lying.side(face)
-    return axis, side
-
-
 def edge_touch(
     work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
 ) -> tuple[Touch, Number]:
     """Touch an edge; the edge itself becomes zero."""
-    axis, side = flat_axis(lying, face)
-    edge = edge_as_it_is(work, zero_id, axis, side, face, lying)
-    preset = work.of(zero_id).length(
-        f"{axis}-preset",
-        locating.preset_at_touch,
-        f"readout {axis.upper()} while the tip touches the {face}",
-        edge=edge,
-        tip=tip[1],
-        side=side,
-        show=Show(step=step),
-    )
-    said = line(
-        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge is then zero: the "
-        "tip's middle stands half of {tip} outside it.",
-        face=face,
-        finder=from_shop(tip[0]),
-        where=where(axis, side),
-        axis=axis.upper(),
-        preset=preset,
-        tip=tip[1],
-    )
-    return Touch(axis, "edge", face, side, preset, from_shop(tip[0]), tip[1], said), face_place(work, lying.shape, face)
+    return touch_beside(work, zero_id, "edge", face, lying, tip, step), face_place(work, lying.shape, face)
 
 
 def middle_touch(
-    work: Work, zero_id: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+    work: Work, zero_id: str, kind: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
 ) -> tuple[Touch, Number]:
-    """Touch one end; the middle of the known length becomes zero."""
-    axis, side = flat_axis(lying, face)
-    length = length_as_it_is(work, zero_id, axis, face, lying)
-    preset = work.of(zero_id).length(
-        f"{axis}-preset",
-        locating.preset_for_middle,
-        f"readout {axis.upper()} while the tip touches the {face}",
-        length=length,
-        tip=tip[1],
-        side=side,
-        show=Show(step=step),
-    )
+    """Touch an end ("middle"), or one of both ("between"); the middle of the known length becomes zero."""
+    touch = touch_beside(work, zero_id, kind, face, lying, tip, step)
+    return touch, middle_place(work, zero_id, lying, touch.axis)
+
+
+def touch_beside(
+    work: Work, zero_id: str, kind: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+) -> Touch:
+    """Touch a face from beside with the edge finder; what becomes zero goes by the kind of touch."""
+    axis, side = lying.side(face)
+    name = f"{axis}-preset-{slug(face)}" if kind == "between" else f"{axis}-preset"
+    label = f"readout {axis.upper()} while the tip touches the {face}"
+    show = Show(step=step)
+    if kind == "edge":
+        known = edge_as_it_is(work, zero_id, axis, side, face, lying)
+        preset = work.of(zero_id).length(
+            name, locating.preset_at_touch, label, edge=known, tip=tip[1], side=side, show=show
+        )
+    else:
+        known = length_as_it_is(work, zero_id, axis, face, lying)
+        preset = work.of(zero_id).length(
+            name, locating.preset_for_middle, label, length=known, tip=tip[1], side=side, show=show
+        )
+    finder = from_shop(tip[0])
     said = line(
-        "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: "
-        "half of {length} and half of the tip, {tip}.",
+        TOUCHED[kind],
         face=face,
-        finder=from_shop(tip[0]),
+        finder=finder,
         where=where(axis, side),
         axis=axis.upper(),
         preset=preset,
-        length=length,
+        length=known,
         tip=tip[1],
     )
-    return Touch(axis, "middle", face, side, preset, from_shop(tip[0]), tip[1], said), middle_place(
-        work, zero_id, lying, axis
-    )
+    return Touch(axis, kind, face, side, preset, finder, tip[1], said)
 
 
 def middle_place(work: Work, zero_id: str, lying: Lie, axis: str) -> Number:
@@ -218,77 +204,37 @@ def middle_place(work: Work, zero_id: str, lying: Lie, axis: str) -> Number:
     )
 
 
-def between_touches(
-    work: Work, zero_id: str, asked: ZeroWords, lying: Lie, tip: tuple[str, Number], step: float
-) -> list[tuple[Touch, Number]]:
-    """Touch both edges; the middle of the two readings becomes zero, and the tip's size falls out."""
-    out = []
-    for face in asked.middle_between:
-        axis, side = flat_axis(lying, face)
-        preset = work.of(zero_id).length(
-            f"{axis}-preset-{slug(face)}",
-            locating.preset_for_middle,
-            f"readout {axis.upper()} while the tip touches the {face}",
-            length=length_as_it_is(work, zero_id, axis, face, lying),
-            tip=tip[1],
-            side=side,
-            show=Show(step=step),
-        )
-        said = line(
-            "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the "
-            "two ends is the correction.",
-            face=face,
-            where=where(axis, side),
-            axis=axis.upper(),
-            preset=preset,
-        )
-        out.append(
-            (
-                Touch(axis, "between", face, side, preset, from_shop(tip[0]), tip[1], said),
-                middle_place(work, zero_id, lying, axis),
-            )
-        )
-    return out
-
-
 def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: float) -> tuple[Touch, Number]:
     """Set the cutter to a scribed line by eye; the face that the line is measured from becomes zero."""
-    axis, side = flat_axis(lying, asked.measured_from)
+    face = asked.measured_from
+    axis, side = lying.side(face)
     assert asked.line is not None
-    distance = work.expression(f"{zero_id}.{axis}-line", asked.line, f"scribed line, from the {asked.measured_from}")
-    edge = work.ledger.given(
-        f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {asked.measured_from} is to read", "how this set-up lies"
-    )
-    from_finished = line_as_it_will_be(work, zero_id, axis, asked.measured_from, distance, lying)
-    if side < 0:
-        preset = work.of(zero_id).length(
-            f"{axis}-preset",
-            locating.reading_from_zero,
-            f"readout {axis.upper()} at the scribed line",
-            position=from_finished,
-            origin=edge,
-            show=Show(step=step),
-        )
-    else:
-        preset = work.of(zero_id).length(
-            f"{axis}-preset",
-            locating.incremental_move,
-            f"readout {axis.upper()} at the scribed line",
-            start=from_finished,
-            target=edge,
-            show=Show(step=step),
-        )
+    distance = work.expression(f"{zero_id}.{axis}-line", asked.line, f"scribed line, from the {face}")
+    edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {face} is to read", HOW_IT_LIES)
+    there = line_as_it_will_be(work, zero_id, axis, face, distance, lying)
+    label = f"readout {axis.upper()} at the scribed line"
+    preset = from_edge(work, zero_id, f"{axis}-preset", side, label, there, edge, Show(step=step))
     said = line(
         "Scribe a line {distance} from the {face}. Bring the cutter's corner or point to it by eye and set {axis} to "
         "{preset}. By eye a line is held to about a hair's width: enough for the first of a row, not for a fit.",
         distance=distance,
-        face=asked.measured_from,
+        face=face,
         axis=axis.upper(),
         preset=preset,
     )
-    return Touch(axis, "line", asked.measured_from, side, preset, None, None, said, distance), face_place(
-        work, lying.shape, asked.measured_from
-    )
+    touch = Touch(axis, "line", face, side, preset, None, None, said, distance)
+    return touch, face_place(work, lying.shape, face)
+
+
+def from_edge(
+    work: Work, zero_id: str, name: str, side: int, label: str, distance: Number, edge: Number, show: Show = AS_UNIT
+) -> Number:
+    """The reading of a place that lies a distance into the work (or, with the side turned, out of it) from an edge."""
+    if side < 0:
+        return work.of(zero_id).length(
+            name, locating.reading_from_zero, label, position=distance, origin=edge, show=show
+        )
+    return work.of(zero_id).length(name, locating.incremental_move, label, start=distance, target=edge, show=show)
 
 
 def surface_touch(
@@ -302,17 +248,8 @@ def surface_touch(
     if paper is None:
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
-    edge = left or work.ledger.given(
-        f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", "how this set-up lies"
-    )
-    height = work.of(zero_id).length(
-        "z-preset",
-        locating.layout_height,
-        "height of the cutter's end at the touch",
-        base=edge,
-        position=paper[1],
-        show=Show(step=step),
-    )
+    edge = left or work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", HOW_IT_LIES)
+    height = paper_height(work, zero_id, edge, paper[1], step)
     words = {
         "surface": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on "
         "the {face}; set the height to {preset}. The face is then zero and depths count down from it. Do this "
@@ -328,6 +265,12 @@ def surface_touch(
     if left is not None:
         said += line(" Zero is the {face} as it will be ground: {left} still stands on it.", face=face, left=left)
     return Touch("z", kind, face, 1, height, from_shop(paper[0]), paper[1], said)
+
+
+def paper_height(work: Work, zero_id: str, edge: Number, paper: Number, step: float) -> Number:
+    """What the height is set to while the cutter's end drags the paper on a face that is to read `edge`."""
+    label, show = "height of the cutter's end at the touch", Show(step=step)
+    return work.of(zero_id).length("z-preset", locating.layout_height, label, base=edge, position=paper, show=show)
 
 
 def where(axis: str, side: int) -> str:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from jobcards.definition.job import SetUp
 from jobcards.definition.job import Zero as ZeroWords
 from jobcards.planning.card import FeaturePlan, Touch
-from jobcards.planning.mill.zero import Zeros, edge_touch, paper_of, tip_of, where
+from jobcards.planning.mill.zero import Zeros, edge_touch, paper_height, paper_of, tip_of, where
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.rates import plan_cutter
@@ -162,14 +162,7 @@ def top_touch(work: Work, zero_id: str, feature: FeaturePlan, step: float) -> To
         return None
     place = middle_along(work, zero_id, feature)
     edge = work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the top of the round is to read", "how it is held")
-    preset = work.of(zero_id).length(
-        "z-preset",
-        locating.layout_height,
-        "height of the cutter's end at the touch",
-        base=edge,
-        position=paper[1],
-        show=Show(step=step),
-    )
+    preset = paper_height(work, zero_id, edge, paper[1], step)
     said = line(
         "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the "
         "round, {place} from the left end, where it is still {size} across; set the height to {preset}. Depths count "
