@@ -1,5 +1,7 @@
 """Turning: dial settings for either kind of dial, diameters to rough to, stick-out and time."""
 
+import math
+
 from jobcards.source import ARITHMETIC, COMMON
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import finite, not_negative, positive, whole
@@ -219,3 +221,30 @@ def knurled_diameter(start: float, pitch: float, factor: float) -> float:
     positive(start=start, pitch=pitch)
     not_negative(factor=factor)
     return start + pitch * factor
+
+
+@formula(
+    title="Plunges of a grooving tool",
+    text="plunges = ceil(max(groove - overlap, tool - overlap) / (tool - overlap) - 0.000000001)",
+    source=COMMON,
+)
+def groove_plunges(groove: float, tool: float, overlap: float) -> float:
+    """How many times a grooving tool goes in side by side, each time over a little of the place before.
+
+    Without that a thin rib is left where two plunges only meet.
+
+    Args:
+        groove [length]: width of the groove
+        tool [length]: width of the tool
+        overlap [length]: how far each plunge lies over the one before, at least
+    Returns [1]: plunges; 1 for a tool as wide as the groove
+    Raises CannotBeDone: when a width is not more than 0, or the tool is no wider than the overlap
+
+    >>> groove_plunges(0.125, 0.125, 0.005), groove_plunges(0.250, 0.125, 0.005)
+    (1.0, 3.0)
+    """
+    positive(groove=groove, tool=tool)
+    not_negative(overlap=overlap)
+    if tool <= overlap:
+        raise CannotBeDone(f"a tool {tool:g} wide leaves nothing over an overlap of {overlap:g}; take a wider tool")
+    return float(math.ceil(max(groove - overlap, tool - overlap) / (tool - overlap) - 1e-9))

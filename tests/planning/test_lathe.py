@@ -4,6 +4,7 @@ Sources: geometry and arithmetic; limits of 1/2-13 UNC-2A ASME B1.1, 2003, table
 three wires ASME B1.2; passes of equal chip, set-over and dials are common practice, no source.
 """
 
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -142,3 +143,13 @@ def test_the_nose_s_fillet_is_said_where_there_is_a_shoulder() -> None:
     cuts = {cut.id: [as_text(step) for step in cut.steps] for s in lathe_card(SPINDLE).set_ups for cut in s.cuts}
     assert any("fillet of 1/64" in step for step in cuts["spindle-thread-end-nose"])
     assert not any("fillet" in step for step in cuts["spindle-tail-end-body"])
+
+
+def test_places_of_a_grooving_tool_lie_over_one_another(tmp_path: Path) -> None:
+    """3/16 with a tool of 3/32: two places would only meet at 0.09375 and round apart; three lie 3/64 further each."""
+    ring = "ring groove: {shape: turned groove, at: 1/2, width: "
+    card = changed_card(tmp_path, SPINDLE, (f"{ring}1/8", f"{ring}3/16"))
+    cut = next(cut for s in card.set_ups for cut in s.cuts if cut.feature == "ring groove")
+    places = [position.z.published for position in cut.positions if position.z is not None]
+    assert len(places) == 3
+    assert all(abs(b - a) <= 0.09375 - 0.005 for a, b in pairwise(places))

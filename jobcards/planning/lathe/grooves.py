@@ -7,7 +7,7 @@ from jobcards.planning.lathe.common import Turning, common, dial_place, outside_
 from jobcards.planning.number import Number
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job
-from jobcards.trade import cutting, grooves, milling, stackups
+from jobcards.trade import cutting, grooves, milling, stackups, turning
 
 TOOLS = ("grooving tool", "parting tool")
 
@@ -72,7 +72,10 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
 def plunges(turn: Turning, cut_id: str, near: Number, wide: Number, tool: Number) -> list[Number]:
     """Where the tool goes in: once, or evenly from the nearer side to the further one."""
     numbers = turn.work.of(cut_id)
-    count = numbers.count("plunges", cutting.passes, "times the tool goes in", total=wide, depth=tool)
+    overlap = turn.work.rule("plunge overlap")
+    count = numbers.count(
+        "plunges", turning.groove_plunges, "times the tool goes in", groove=wide, tool=tool, overlap=overlap
+    )
     if count.value == 1:
         return [near]
     rest = numbers.length("rest", milling.left_to_take, "groove wider than the tool", full=wide, taken=tool)
