@@ -50,11 +50,15 @@ def groove(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     return [one(ring(2 * radius, lathe.outer, z - width, z)) for radius, z in place(cut, lathe)]
 
 
-def sloped(cut: Cut, lathe: AtLathe, half: float, along: float) -> list[Stroke]:
-    """The tool from the thin end toward the headstock, along a line at an angle to the axis, `along` the axis."""
+def sloped(cut: Cut, lathe: AtLathe, half: float, along: float, farther: float = 0.0) -> list[Stroke]:
+    """The tool from the thin end toward the headstock, along a line at an angle to the axis, `along` the axis.
+
+    `farther`: how much farther from the work's axis it stands there than the dial tells.
+    """
     rise = math.tan(math.radians(half))
     strokes = []
-    for radius, z in place(cut, lathe):
+    for dialled, z in place(cut, lathe):
+        radius = dialled + farther
         over = min(0.05 * along, 0.5 * radius / rise) if abs(z - lathe.end) < AT_END else 0.0
         low, high = z - along, z + over
         strokes.append(
@@ -82,7 +86,20 @@ def by_set_over(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     over, length = lathe.read(cut.sizes["set-over"]), high - low
     if not 0 < over < length:
         raise CannotFollow(f"{cut.id}: a set-over of {over:g} gives no taper on work {length:g} long")
-    return sloped(cut, lathe, math.degrees(math.asin(over / length)), lathe.read(cut.sizes["taper length"]))
+    thin = place(cut, lathe)[-1][1]
+    half, along = math.degrees(math.asin(over / length)), lathe.read(cut.sizes["taper length"])
+    return sloped(cut, lathe, half, along, moved(cut, lathe, thin, over * (thin - low) / length))
+
+
+def moved(cut: Cut, lathe: AtLathe, thin: float, toward: float) -> float:
+    """How much farther from the axis the tool cuts than the dial tells, once the tailstock is set over.
+
+    The work has come toward the tool by `toward` at the thin end, so that it cuts deeper; the touch there sets the dial
+    anew.
+    """
+    if "touch dial" not in cut.sizes:
+        return -toward
+    return radii_at(lathe.work, thin - AT_END)[0] - lathe.radius(lathe.read(cut.sizes["touch dial"]))
 
 
 def by_form(cut: Cut, lathe: AtLathe) -> list[Stroke]:

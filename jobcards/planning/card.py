@@ -177,6 +177,7 @@ class Station:
     angle: Number  # of the drawing, up then (to the right for work that stands on its end)
     move: Mapping[str, Number] = field(default_factory=dict)
     plate: Authored | None = None
+    error: Number | None = None  # how far it is out where the dividing is not exact; more than nothing: too far
 
 
 @dataclass(frozen=True)
@@ -201,7 +202,8 @@ class Cut:
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
     "turn groove": a position a plunge: x dial, z the tool's nearer edge from the faced end; "tool width", "diameter".
     "taper by compound", "taper by set-over", "taper by form": a position a pass at the thin end; "half angle", and
-    "scale" and "travel" of the compound, "set-over" of the tailstock, or the tool's "angle".
+    "scale" and "travel" of the compound, "set-over" of the tailstock and the "touch dial" after it, or the tool's
+    "angle".
     "thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length". "knurl": "pitch", "length".
     "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.

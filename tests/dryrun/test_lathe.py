@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -12,7 +13,7 @@ from jobcards.dryrun.reading import published
 from jobcards.dryrun.results import DryRun
 from jobcards.dryrun.revolved import centre_hole, outside_cone, radii_at, rounding
 from jobcards.dryrun.solids import SIDES, cylinder
-from jobcards.planning.card import Card
+from jobcards.planning.card import Card, SetUpPlan
 from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, changed_card, lathe_card
 
 FACETS = math.sin(2 * math.pi / SIDES) * SIDES / (2 * math.pi)  # area of ninety-six facets over that of their circle
@@ -51,6 +52,7 @@ MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {
     "whole angle for half": (SPINDLE, lambda v: 90 - 2 * (90 - v), "spindle-thread-end-seat.scale"),
     "scale from the wrong line": (SPINDLE, lambda v: 90 - v, "spindle-thread-end-seat.scale"),
     "set-over of the whole taper": (PLUG, lambda v: 2 * v, "plug-between-centres-long-taper.set-over"),
+    "dial not set anew after the set-over": (PLUG, lambda v: v + 0.0625, "plug-between-centres-long-taper-touch.dial"),
     "groove from the far side": (SPINDLE, lambda v: v + 0.15625, "spindle-thread-end-thread-relief.near"),
     "infeed of the thread straight in": (SPINDLE, lambda v: v * 0.8746, "spindle-thread-end-stem-thread-15.infeed"),
     "drill's point forgotten": (PLUG, lambda v: v - 0.06, "stud-stud-tapped.depth"),
@@ -87,3 +89,18 @@ def test_the_mouth_of_a_centre_hole() -> None:
     assert radii_at(solid, -1e-9)[1] == pytest.approx(0.1875 / 2, abs=1e-4)
     assert radii_at(solid, -0.1)[1] == pytest.approx(7 / 128, abs=1e-6)
     assert radii_at(solid, -0.5) == (pytest.approx(0.5), 0.0)
+
+
+def test_a_set_over_without_a_new_touch_is_caught() -> None:
+    """The tailstock brings the work 1/16 nearer to the tool: by the old dial the thin end comes 1/8 too thin."""
+    card = lathe_card(PLUG)
+    shown = published(card)
+    parts = [replace(part, set_ups=tuple(map(without_touch, part.set_ups))) for part in card.parts]
+    assert not dry_run(replace(card, parts=tuple(parts)), shown).passed
+
+
+def without_touch(set_up: SetUpPlan) -> SetUpPlan:
+    """A set-up whose set-over taper forgets to touch again."""
+    cuts = set_up.cuts
+    kept = [{name: size for name, size in cut.sizes.items() if name != "touch dial"} for cut in cuts]
+    return replace(set_up, cuts=tuple(replace(cut, sizes=sizes) for cut, sizes in zip(cuts, kept, strict=True)))

@@ -79,6 +79,10 @@ class Turning:
         """The largest diameter that stands between the free end and a place."""
         return largest(self.route.turned, *self.stretch(place), self.route.blank.sizes["diameter"])
 
+    def met_at(self, place: Number) -> Number:
+        """The diameter that stands at a place, from the left end."""
+        return largest(self.route.turned, place.value, place.value, self.route.blank.sizes["diameter"])
+
     def at_end(self) -> Number:
         """The diameter at the free end."""
         end = self.length.value if self.free_end == "right end" else 0.0

@@ -152,6 +152,9 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
                 "turn it with the compound, in steps if it is long",
             )
     near = thin_end(turn, cut_id, feature)
+    stands = turn.met_at(turn.near(sizes))
+    again = outside_dial(turn, f"{cut_id}-touch", stands)
+    told_if_not_last(turn, operation)
     positions, count = passes(turn, cut_id, feature, near)
     time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], count)
     words = [
@@ -159,6 +162,13 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
             "Set the tailstock over {over} toward you, so that the thin end comes nearer to the tool. Measure it with "
             "an indicator on the tailstock's barrel.",
             over=over,
+        ),
+        line(
+            "The work has moved with it, and the dial no longer holds. Touch the work anew {near} from the faced end, "
+            "where it is {stands} across, and set the cross-slide dial to {again}.",
+            near=near,
+            stands=stands,
+            again=again,
         ),
         line("The whole length between the centres counts, {length}, not only that of the taper.", length=turn.length),
         line("Feed from {near} from the faced end toward the headstock, {run} along.", near=near, run=sizes["length"]),
@@ -168,8 +178,18 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     ]
     return taper_cut(
         turn, cut_id, operation, feature, "taper by set-over", tool, positions,
-        {**found, "passes": count, "time": time}, words, {"set-over": over},
+        {**found, "passes": count, "time": time}, words, {"set-over": over, "touch dial": again},
     )  # fmt: skip
+
+
+def told_if_not_last(turn: Turning, operation: Operation) -> None:
+    """With the tailstock back in line the dial holds no more: nothing may be turned after it in the same set-up."""
+    if operation is not turn.set_up.operations[-1]:
+        turn.work.problem(
+            operation.place("cut"),
+            f"“{operation.cut}” is turned with the tailstock set over, and more is cut after it in the same set-up",
+            "make it the last operation: the dial holds no more once the tailstock is back in line",
+        )
 
 
 def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
@@ -246,7 +266,7 @@ def taper_cut(
         cut_id,
         kind,
         feature.name,
-        line("Taper {feature}", feature=from_job(feature.name)),
+        line("Turn {feature}", feature=from_job(feature.name)),
         tool,
         positions,
         {"half angle": sizes["half angle"], "taper length": sizes["length"], "diameter": sizes["small"], **extra},
