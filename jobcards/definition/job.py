@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from jobcards.definition.expression import Expression
 from jobcards.definition.features import ENDS, FACES, FEATURE, Feature
 from jobcards.definition.kinds import (
+    Angle,
     Choice,
     Date,
     Flag,
@@ -68,6 +69,19 @@ class Blank(Model):
 
 
 @dataclass(kw_only=True)
+class Clamp(Model):
+    """One strap clamp: the edge its nose comes over, and where along that edge."""
+
+    over: str = key(Choice(FACES), "the face at whose edge it stands; round work has none", "left end", default="")
+    at: Expression | None = key(
+        Length(),
+        "where along that edge, from the left end, bottom or back; left out, the clamps share the edge evenly",
+        "length/2",
+        default=None,
+    )
+
+
+@dataclass(kw_only=True)
 class Hold(Model):
     """How the work is held, in the words of the shop."""
 
@@ -75,6 +89,16 @@ class Hold(Model):
     up: str = key(Choice(FACES), "the face toward the spindle", "front", default="")
     against_fixed_jaw: str = key(
         Choice(FACES), "the face against the fixed jaw", "back", yaml="against fixed jaw", default=""
+    )
+    far_side: str = key(
+        Choice(FACES), "on the table: the face away from you, trued along it", "top", yaml="far side", default=""
+    )
+    against: str = key(Choice(FACES), "on an angle plate: the face that lies on it", "back", default="")
+    clamps: list[Clamp] = key(
+        Many(Nested(Clamp), most=12),
+        "where strap clamps stand",
+        "[{over: left end}, {over: right end}]",
+        default=[],
     )
     against_stop: str = key(Choice(FACES), "the face against the stop", "left end", yaml="against stop", default="")
     on: str = key(Name(), "what it stands on: a name from the shop's holding list", "parallels", default="")
@@ -89,6 +113,17 @@ class Hold(Model):
     )
     by: str = key(Name(), "on the lathe: the feature it is held by; left out, the bar itself", "shank", default="")
     support: str = key(Choice(("centre",)), "on the lathe: what steadies the end that stands out", "centre", default="")
+    nearest: Expression | None = key(
+        Angle(positive=True, below=5.0),
+        "on a dividing head or rotary table: how far any place may be out where it does not divide exactly",
+        "0°02'",
+        default=None,
+    )
+
+    @property
+    def away(self) -> str:
+        """The face that looks away from whoever stands at the mill."""
+        return self.against_fixed_jaw or self.far_side or self.against
 
 
 @dataclass(kw_only=True)

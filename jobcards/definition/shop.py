@@ -20,12 +20,18 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
+from jobcards.definition.shop_clamping import KINDS as CLAMPING_KINDS
+from jobcards.definition.shop_clamping import TSlots
 from jobcards.definition.shop_dividing import KINDS as DIVIDING_KINDS
 from jobcards.definition.shop_drilling import DrillPress, Guide
 from jobcards.definition.shop_machines import Furnace as Furnace
 from jobcards.definition.shop_machines import Saw as Saw
 from jobcards.definition.shop_machines import Shaper as Shaper
 from jobcards.definition.shop_machines import SurfaceGrinder as SurfaceGrinder
+from jobcards.definition.shop_vise import ParallelPair as ParallelPair
+from jobcards.definition.shop_vise import Parallels as Parallels
+from jobcards.definition.shop_vise import Stop as Stop
+from jobcards.definition.shop_vise import Vise as Vise
 
 CUTTER_MATERIALS = ("high-speed steel", "carbide")
 
@@ -63,6 +69,16 @@ class Mill(Model):
     handwheel: Screw = key(Nested(Screw), "table handwheels", "{per turn: 0.200, division: 0.001, backlash: 0.012}")
     head_tilts: Expression = key(
         Angle(below=180.0), "how far the head tilts to a side; 0° for a fixed head", "45°", yaml="head tilts"
+    )
+    head_nods: Expression | None = key(
+        Angle(below=180.0),
+        "how far the head nods toward you and away; left out, not at all",
+        "45°",
+        yaml="head nods",
+        default=None,
+    )
+    t_slots: TSlots | None = key(
+        Nested(TSlots), "the T-slots of its table", "{width: 5/8, pitch: 2-1/2}", yaml="T-slots", default=None
     )
 
 
@@ -119,46 +135,6 @@ class Bench(Model):
     """A bench."""
 
     kind: str = key(Choice(("bench",)), "what it is", "bench")
-
-
-@dataclass(kw_only=True)
-class Vise(Model):
-    """A milling vise."""
-
-    kind: str = key(Choice(("vise",)), "what it is", "vise")
-    jaw_width: Expression = key(Length(positive=True), "along the jaws", "6", yaml="jaw width")
-    jaw_depth: Expression = key(Length(positive=True), "from the bed to the top of the jaws", "1-3/4", yaml="jaw depth")
-    jaw_thickness: Expression = key(Length(positive=True), "of each jaw", "3/4", yaml="jaw thickness")
-    opening: Expression = key(Length(positive=True), "largest opening", "6")
-
-
-@dataclass(kw_only=True)
-class ParallelPair(Model):
-    """A pair of parallels."""
-
-    assumed: bool = False  # not of the shop file: it stands in for one that is wanted
-    height: Expression = key(Length(positive=True), "height", "3/4")
-    thickness: Expression = key(Length(positive=True), "thickness", "1/8")
-
-
-@dataclass(kw_only=True)
-class Parallels(Model):
-    """A set of parallels, in pairs."""
-
-    kind: str = key(Choice(("parallels",)), "what it is", "parallels")
-    length: Expression = key(Length(positive=True), "length", "6")
-    pairs: list[ParallelPair] = key(
-        Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]"
-    )
-
-
-@dataclass(kw_only=True)
-class Stop(Model):
-    """A work stop."""
-
-    kind: str = key(Choice(("stop",)), "what it is", "stop")
-    thickness: Expression = key(Length(positive=True), "across its finger", "3/8")
-    reach: Expression = key(Length(positive=True), "length of its finger", "3/8")
 
 
 @dataclass(kw_only=True)
@@ -368,6 +344,7 @@ HOLDER = OneOf(
         ("mandrel", Mandrel),
         ("faceplate", Faceplate),
         *DIVIDING_KINDS,
+        *CLAMPING_KINDS,
     ),
 )
 

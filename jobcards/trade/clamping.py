@@ -1,11 +1,11 @@
-"""Clamps, overhang in the vise, stick-out from the chuck, and how much a bar gives way under the tool.
+"""Strap clamps, overhang in the vise, stick-out from the chuck, and how much a bar gives way under the tool.
 
 Lengths are all in one unit; forces and stiffness in units that belong to it (lb and lb/in², N and N/mm²).
 """
 
 from math import pi
 
-from jobcards.source import COMMON, Source
+from jobcards.source import ARITHMETIC, COMMON, Source
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import not_negative, positive, whole
 
@@ -14,6 +14,8 @@ FREE_DIAMETERS = 3.0
 """Diameters a bar may stick out of a chuck with its end free; common practice."""
 CENTRED_DIAMETERS = 10.0
 """Diameters a bar may stick out of a chuck with a centre at its end; common practice."""
+NUT_AND_END = 1.5
+"""A nut is about as high as its stud is thick, and the stud stands out by half of that; common practice."""
 
 
 @formula(
@@ -55,6 +57,144 @@ def clamp_reach(nose: float, gap: float) -> float:
             f"a strap with its nose {nose:g} from the bolt ends short of work {gap:g} away; move the bolt up"
         )
     return nose - gap
+
+
+@formula(
+    title="Place of a clamp that shares an edge", text="place = length * (2 * index - 1) / (2 * count)", source=COMMON
+)
+def shared_place(length: float, index: int, count: int) -> float:
+    """Where along an edge a clamp stands when several share it evenly: each in the middle of its own piece.
+
+    Args:
+        length [length]: length of the edge
+        index [1]: which clamp, from 1
+        count [1]: clamps on that edge
+    Returns [length]: from the beginning of the edge
+    Raises CannotBeDone: when the length is not more than 0, or there is no such clamp
+
+    >>> [shared_place(8.0, index, 2) for index in (1, 2)]
+    [2.0, 6.0]
+    """
+    positive(length=length)
+    whole(1, index=index, count=count)
+    if index > count:
+        raise CannotBeDone(f"clamp {index:g} of {count:g} is one too many")
+    return length * (2 * index - 1) / (2 * count)
+
+
+@formula(title="Stud beside the work", text="gap = stud / 2 + room", source=COMMON)
+def stud_gap(stud: float, room: float) -> float:
+    """How far the middle of a clamp's stud stands from the edge of the work, as near as it can.
+
+    Args:
+        stud [length]: across the stud
+        room [length]: left between the stud and the work
+    Returns [length]: middle of the stud to the edge
+    Raises CannotBeDone: when the stud is not more than 0 or the room is less
+
+    >>> stud_gap(0.5, 0.0625)
+    0.3125
+    """
+    positive(stud=stud)
+    not_negative(room=room)
+    return stud / 2 + room
+
+
+@formula(title="Stud to where the strap bears", text="apart = gap + reach / 2", source=COMMON)
+def bolt_to_work(gap: float, reach: float) -> float:
+    """From the stud to the middle of the nose on the work.
+
+    Args:
+        gap [length]: middle of the stud to the edge of the work
+        reach [length]: how far the nose goes over the work
+    Returns [length]: stud to the middle of the nose
+    Raises CannotBeDone: when the gap is less than 0 or the reach not more
+
+    >>> bolt_to_work(0.3125, 0.625)
+    0.625
+    """
+    not_negative(gap=gap)
+    positive(reach=reach)
+    return gap + reach / 2
+
+
+@formula(title="Stud to the heel", text="apart = length - reach - gap", source=COMMON)
+def bolt_to_heel(length: float, reach: float, gap: float) -> float:
+    """From the stud to the end of the strap that lies on the heel block.
+
+    Args:
+        length [length]: length of the strap
+        reach [length]: how far its nose goes over the work
+        gap [length]: middle of the stud to the edge of the work
+    Returns [length]: stud to heel
+    Raises CannotBeDone: when the strap is too short to reach a heel block behind the stud
+
+    >>> bolt_to_heel(4.0, 0.625, 0.3125)
+    3.0625
+    """
+    positive(length=length, reach=reach)
+    not_negative(gap=gap)
+    if length <= reach + gap:
+        raise CannotBeDone(f"a strap {length:g} long has nothing left behind its stud; take a longer one")
+    return length - reach - gap
+
+
+@formula(title="Heel of a clamp", text="heel = top + rise", source=COMMON)
+def heel_height(top: float, rise: float) -> float:
+    """Height of a clamp's heel block: a little more than the work, so that the nose bears and not the heel.
+
+    A strap that slopes down to its heel presses on the work's edge alone and pushes it away.
+
+    Args:
+        top [length]: height of what the nose bears on
+        rise [length]: how much higher the heel is set
+    Returns [length]: height of the heel block
+    Raises CannotBeDone: when the top is not more than 0 or the rise is less
+
+    >>> heel_height(1.75, 0.0625)
+    1.8125
+    """
+    positive(top=top)
+    not_negative(rise=rise)
+    return top + rise
+
+
+@formula(title="How high a clamp stands up", text="up = strap + 1.5 * stud", source=COMMON)
+def stands_up(strap: float, stud: float) -> float:
+    """How far strap, nut and the stud's end stand above the work: the nut as high as the stud is thick, and its end.
+
+    Args:
+        strap [length]: thickness of the strap
+        stud [length]: across the stud
+    Returns [length]: above the face that the nose bears on
+    Raises CannotBeDone: when a size is not more than 0
+
+    >>> stands_up(0.5, 0.5)
+    1.25
+    """
+    positive(strap=strap, stud=stud)
+    return strap + NUT_AND_END * stud
+
+
+@formula(
+    title="What the work takes up of an angle plate", text="wanted = work + 2 * (gap + stud / 2)", source=ARITHMETIC
+)
+def between_studs(work: float, gap: float, stud: float) -> float:
+    """How wide a plate must be for the work with a stud on both sides of it.
+
+    Args:
+        work [length]: width of the work
+        gap [length]: middle of a stud to the edge of the work
+        stud [length]: across a stud
+    Returns [length]: width wanted
+    Raises CannotBeDone: when a size is not more than 0
+
+    >>> between_studs(2.0, 0.3125, 0.5)
+    3.125
+    """
+    positive(work=work, stud=stud)
+    not_negative(gap=gap)
+    return work + 2 * (gap + stud / 2)
 
 
 @formula(title="Room between cutter and clamp", text="room = cut_edge - cutter / 2 - reach", source=COMMON)

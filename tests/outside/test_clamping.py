@@ -5,7 +5,7 @@ from collections.abc import Callable
 
 import pytest
 
-from jobcards.source import COMMON, Source
+from jobcards.source import ARITHMETIC, COMMON, Source
 from jobcards.trade import clamping
 from tests.outside.check import Check, run
 
@@ -36,6 +36,20 @@ CHECKS = [
         1e-08,
         BEAMS,
     ),
+    # Three on an edge of 9: the thirds are 3 long, their middles at 1.5, 4.5 and 7.5.
+    Check("clamping.shared_place", {"length": 9.0, "index": 1, "count": 3}, 1.5, 1e-9, COMMON),
+    Check("clamping.shared_place", {"length": 9.0, "index": 3, "count": 3}, 7.5, 1e-9, COMMON),
+    Check("clamping.shared_place", {"length": 5.0, "index": 1, "count": 1}, 2.5, 1e-9, COMMON),
+    # A 12 mm stud with 1.5 mm beside it: 6 and 1.5.
+    Check("clamping.stud_gap", {"stud": 12.0, "room": 1.5}, 7.5, 1e-9, COMMON),
+    Check("clamping.bolt_to_work", {"gap": 7.5, "reach": 15.0}, 15.0, 1e-9, COMMON),
+    # Strap 100 long, 15 of it on the work and 7.5 to the stud: 77.5 are left.
+    Check("clamping.bolt_to_heel", {"length": 100.0, "reach": 15.0, "gap": 7.5}, 77.5, 1e-9, COMMON),
+    Check("clamping.heel_height", {"top": 45.0, "rise": 1.5}, 46.5, 1e-9, COMMON),
+    # Strap 12, nut 12, end 6.
+    Check("clamping.stands_up", {"strap": 12.0, "stud": 12.0}, 30.0, 1e-9, COMMON),
+    # Work 50, on each side 7.5 to the stud's middle and 6 to its far side.
+    Check("clamping.between_studs", {"work": 50.0, "gap": 7.5, "stud": 12.0}, 77.0, 1e-9, ARITHMETIC),
 ]
 
 

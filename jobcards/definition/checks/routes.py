@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from jobcards.definition.checks.clamped import check_clamps
 from jobcards.definition.checks.processes import (
     check_alternative,
     check_processes,
@@ -86,6 +87,7 @@ def check_square_up(setup: SetUp, part: Part) -> Iterator[Problem]:
 
 def check_hold(hold: Hold, setup: SetUp, part: Part) -> Iterator[Problem]:
     """The faces of a hold must be possible together."""
+    yield from check_clamps(hold)
     if hold.by and hold.by not in part.features:
         yield Problem(hold.place("by"), f"“{hold.by}” is not a feature of this part", advise(hold.by, part.features))
     if part.turned and not hold.up:
@@ -98,6 +100,11 @@ def check_hold(hold: Hold, setup: SetUp, part: Part) -> Iterator[Problem]:
         yield Problem(hold.place("out"), "out is for work on the lathe", "leave it out, and say which face is up")
     if setup.square_up:
         return
+    if (hold.away and not hold.against_fixed_jaw) or hold.clamps:
+        if not hold.up:
+            yield Problem(hold.mark, f"the face {WHERE['up']} is missing", "write up: and the face")
+        yield from check_lies(hold)
+        return
     for face, key in ((hold.up, "up"), (hold.against_fixed_jaw, "against fixed jaw")):
         if not face:
             yield Problem(hold.mark, f"the face {WHERE[key]} is missing", f"write {key}: and the face")
@@ -105,6 +112,14 @@ def check_hold(hold: Hold, setup: SetUp, part: Part) -> Iterator[Problem]:
 
 
 WHERE = {"up": "toward the spindle", "against fixed jaw": "against the fixed jaw"}
+
+
+def check_lies(hold: Hold) -> Iterator[Problem]:
+    """Out of the vise too the face that looks away from you stands at right angles to the one that is up."""
+    if hold.up and hold.away and square_to(hold.up, hold.away):
+        name = "far_side" if hold.far_side else "against"
+        wrong = f"the {hold.away} cannot look away from you while the {hold.up} is up"
+        yield Problem(hold.place(name), wrong, f"write {free(hold.up)}")
 
 
 def check_faces(hold: Hold) -> Iterator[Problem]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 
+from jobcards.definition.checks.clamped import check_clamped_in
 from jobcards.definition.checks.process_machines import check_process_in, process_cutters
 from jobcards.definition.checks.processes import every_setup
 from jobcards.definition.cutter_names import read_cutter
@@ -49,6 +50,10 @@ def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
 def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
     """What holds the work is in the shop; a sine bar needs its high end."""
     yield from missing(hold.holder, shop.holding, "in the shop's holding list", hold.place("holder"))
+    if hold.nearest and hold.holder in shop.holding and not isinstance(shop.holding[hold.holder], Indexer):
+        yield Problem(hold.place("nearest"), f"nothing is divided in “{hold.holder}”", "leave nearest out")
+    holder, stands = shop.holding.get(hold.holder), shop.holding.get(hold.on)
+    yield from check_clamped_in(hold, holder, stands, bool(hold.out))
     if not hold.on:
         return
     yield from missing(hold.on, shop.holding, "in the shop's holding list", hold.place("on"))

@@ -1,0 +1,57 @@
+"""Work under strap clamps: the faces go together, and every clamp comes over an edge that is there."""
+
+from collections.abc import Iterator
+
+from jobcards.definition.job import Hold
+from jobcards.definition.model import Model
+from jobcards.definition.problem import Problem
+from jobcards.definition.shop import Parallels, Vise
+from jobcards.definition.shop_clamping import AnglePlate, Packing, TableClamps
+
+WAYS = {"against_fixed_jaw": "against fixed jaw", "far_side": "far side", "against": "against"}
+FACING = {Vise: "against_fixed_jaw", TableClamps: "far_side", AnglePlate: "against"}
+
+
+def check_clamps(hold: Hold) -> Iterator[Problem]:
+    """The problems of a hold's clamps and of its far side by themselves."""
+    given = [name for name in WAYS if getattr(hold, name)]
+    if len(given) > 1:
+        wrong = f"{WAYS[given[0]]} and {WAYS[given[1]]} both say which face looks away from you"
+        yield Problem(hold.place(given[1]), wrong, "keep the one that belongs to what holds the work")
+    base = hold.against or hold.up
+    for clamp in hold.clamps:
+        if clamp.over and base and straight(clamp.over) == straight(base):
+            wrong = f"a clamp has no edge to come over at the {clamp.over}"
+            yield Problem(clamp.place("over"), wrong, f"name a face at right angles to the {base}")
+    if len(hold.clamps) == 1:
+        yield Problem(hold.place("clamps"), "under one clamp the work turns", "write two clamps at least")
+
+
+def straight(face: str) -> str:
+    """What a face is square to, as a name for the pair of it and its opposite."""
+    return {"left end": "ends", "right end": "ends", "top": "edges", "bottom": "edges"}.get(face, "sides")
+
+
+def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, round_work: bool) -> Iterator[Problem]:
+    """What each kind of holder asks for, and what does not belong to it."""
+    clamped = isinstance(holder, TableClamps | AnglePlate)
+    if hold.clamps and holder is not None and not clamped:
+        yield Problem(hold.place("clamps"), f"“{hold.holder}” holds without clamps", "leave clamps out")
+    if clamped and not hold.clamps:
+        yield Problem(hold.mark, "where the clamps stand is missing", "write clamps: [{over: left end}, …]")
+    wanted = next((key for model, key in FACING.items() if isinstance(holder, model)), "")
+    for name, words in WAYS.items():
+        if wanted and name != wanted and getattr(hold, name):
+            instead = f"write {WAYS[wanted]}: and the face" if not round_work else "leave it out"
+            yield Problem(hold.place(name), f"{words} is not for work in “{hold.holder}”", instead)
+    if clamped and not round_work:
+        if not hold.away:
+            yield Problem(hold.mark, f"{WAYS[wanted]} is missing", f"write {WAYS[wanted]}: and the face")
+        for clamp in hold.clamps:
+            if not clamp.over:
+                yield Problem(clamp.mark, "the edge that the clamp comes over is missing", "write over: left end")
+        if hold.against_stop:
+            wrong = "the work stop belongs to the vise"
+            yield Problem(hold.place("against_stop"), wrong, "leave it out, and touch that face for zero")
+        if stands is not None and not isinstance(stands, Parallels | Packing):
+            yield Problem(hold.place("on"), f"“{hold.on}” does not lie under clamped work", "write on: packing")
