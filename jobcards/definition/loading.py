@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -56,7 +57,7 @@ def load_job(path: Path, variant: str = "") -> Job:
 
     Raises ProblemsFound with all there is to mend, and KeyError when there is no such variant.
     """
-    root, reader = opened(path)
+    root, reader = opened(path, contents(path))
     try:
         read = reader.fields(root, Job)
     except TooManyProblems:
@@ -118,8 +119,14 @@ def check(values: dict[str, Any], reader: Reader, known: Known) -> Iterator[Prob
 
 
 def load_shop(path: Path) -> Shop:
-    """A shop file. Raises ProblemsFound with all there is to mend."""
-    root, reader = opened(path)
+    """A shop file, read anew only when it has changed. Raises ProblemsFound with all there is to mend."""
+    return read_shop(path, contents(path))
+
+
+@cache
+def read_shop(path: Path, data: bytes) -> Shop:
+    """A shop of what stands in its file. Raises ProblemsFound."""
+    root, reader = opened(path, data)
     try:
         shop = reader.model(root, Shop)
     except TooManyProblems:
@@ -131,14 +138,18 @@ def load_shop(path: Path) -> Shop:
     return shop
 
 
-def opened(path: Path) -> tuple[Mapping, Reader]:
-    """The nodes of a file and a reader for its unit. Raises ProblemsFound."""
-    file = shown(path)
+def contents(path: Path) -> bytes:
+    """What stands in a file, as far as a definition may be long. Raises ProblemsFound."""
     try:
         with path.open("rb") as opened_file:
-            data = opened_file.read(LARGEST + 1)
+            return opened_file.read(LARGEST + 1)
     except OSError:
-        raise found(Mark(file, 1, 1), "the file cannot be read", "look at its name and place") from None
+        raise found(Mark(shown(path), 1, 1), "the file cannot be read", "look at its name and place") from None
+
+
+def opened(path: Path, data: bytes) -> tuple[Mapping, Reader]:
+    """The nodes of a file and a reader for its unit. Raises ProblemsFound."""
+    file = shown(path)
     root, problems = read_nodes(data, file)
     units = root.entries.get("units")
     reader = Reader(UNITS.get(units.text, "in") if isinstance(units, Scalar) else "in", problems)

@@ -122,7 +122,12 @@ def serve(port: int, only: str | None = None, config: Path = CONFIG) -> None:
     command += ["--config-file", str(config)]
     shown = f"{address}/jobs/{only}/" if only else address
     print(f"Building; then look at {shown} in a browser. Stop with Ctrl-C.", flush=True)
-    subprocess.run(command, env={**environment(only), **FORGIVING}, cwd=config.parent, check=False)
+    with tempfile.TemporaryDirectory(prefix="jobcards-") as bell:
+        surroundings = {**environment(only), **FORGIVING}
+        if only:  # the pages that did not change stay, and drawings that take long follow; see meanwhile.py
+            command += ["--dirty", "--quiet", "--watch", bell]
+            surroundings["JOBCARDS_BELL"] = bell
+        subprocess.run(command, env=surroundings, cwd=config.parent, check=False)
 
 
 def port_taken(port: int) -> bool:

@@ -6,6 +6,7 @@ Works the same under mkdocs and properdocs. All that a page says is decided else
 import os
 import re
 import sys
+import time
 from importlib import import_module
 from pathlib import Path
 from typing import Any
@@ -36,8 +37,16 @@ def stamp(package: Path) -> str:
     return " ".join(f"{path.name} {path.stat().st_mtime_ns}" for path in files)
 
 
+def on_post_build(config: Any) -> None:  # noqa: ANN401
+    """While one card is being written the engine is quiet: tell that its page is there."""
+    if "JOBCARDS_BELL" in os.environ:
+        print(time.strftime("%H:%M:%S  The page is made."), flush=True)
+
+
 def forget() -> None:
-    """Drop our modules."""
+    """Drop our modules, and the process that draws with them."""
+    if beside := sys.modules.get("jobcards.pages.meanwhile"):
+        beside.stop()
     for name in [name for name in sys.modules if name.partition(".")[0] == "jobcards"]:
         del sys.modules[name]
 

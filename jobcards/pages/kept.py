@@ -27,6 +27,7 @@ NOT_SHOWN = {
 }
 MOST = 600
 KEPT: dict[str, Any] = {}
+MARKS: dict[int, tuple[object, str]] = {}  # by identity; the thing itself is held, so that no other takes its place
 
 
 def kept(key: str, make: Callable[[], Made]) -> Made:
@@ -42,12 +43,21 @@ def kept(key: str, make: Callable[[], Made]) -> Made:
 def part_key(card: Card, part: PartPlan, up_to: SetUpPlan | None = None) -> str:
     """Tells a part with its route, or the route as far as a set-up, from any other."""
     set_ups = part.set_ups if up_to is None else part.set_ups[: part.set_ups.index(up_to) + 1]
-    about = (card.unit, card.title, card.revisions, card.shop.machines, card.shop.finders)
     others = part.alternatives if up_to is None else ()
-    shown = seen(
-        (about, part.id, part.name, part.note, part.quantity, part.material, part.shape, part.blank, set_ups, others)
-    )
-    return hashlib.sha256(repr(shown).encode()).hexdigest()
+    about = (card.unit, card.title, part.id, part.name, part.note, part.quantity, part.material)
+    pieces = (card.revisions, card.shop.machines, card.shop.finders, part.shape, part.blank, *set_ups, *others)
+    told = "\n".join([repr(seen(about)), *map(mark_of, pieces)])
+    return hashlib.sha256(told.encode()).hexdigest()
+
+
+def mark_of(thing: object) -> str:
+    """A mark of all that can be seen of a piece of a card; looked through once, however many pictures show it."""
+    known = MARKS.get(id(thing))
+    if known is None or known[0] is not thing:
+        while len(MARKS) >= MOST:
+            del MARKS[next(iter(MARKS))]
+        known = MARKS[id(thing)] = (thing, hashlib.sha256(repr(seen(thing)).encode()).hexdigest())
+    return known[1]
 
 
 def seen(thing: object) -> object:

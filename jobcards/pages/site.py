@@ -10,7 +10,7 @@ from jobcards.definition import ProblemsFound, job_paths, shop_paths
 from jobcards.definition.schema import job_schema, shop_schema
 from jobcards.pages import formulas, index, tables
 from jobcards.pages.ahead import draw_ahead
-from jobcards.pages.card import card_page
+from jobcards.pages.card import card_page, published
 from jobcards.pages.html import Html
 from jobcards.pages.numbers import as_json
 from jobcards.pages.record import record_page
@@ -70,14 +70,15 @@ def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:
 
 def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
     """The files of one job."""
-    from jobcards.pages.drawn import draw
+    from jobcards.pages.meanwhile import shown_now
 
     card = worked.card
+    rehearsals, pictures = shown_now(worked)
     folder = f"jobs/{card.slug}"
-    yield SiteFile(f"{folder}/index.md", card_page(card, worked.rehearsals, draw(worked)))
+    yield SiteFile(f"{folder}/index.md", card_page(card, rehearsals, pictures))
     yield SiteFile(f"{folder}/wall/index.md", wall_page(card, site_url))
     yield SiteFile(f"{folder}/record/index.md", record_page(card, site_url))
-    yield SiteFile(f"{folder}/numbers.json", as_json(worked.numbers))
+    yield SiteFile(f"{folder}/numbers.json", as_json(published(card, rehearsals)))
     yield SiteFile(f"{folder}/job.yml", worked.definition)
 
 
