@@ -38,11 +38,22 @@ def angle_at(station: Station, start: float, before: float, head: Indexer | None
 
 
 def turning_error(card: Card, part: PartPlan) -> float:
-    """How far round the outside of a part half a mark of a rotary table's dial goes; counted holes are exact."""
+    """How far round the outside of a part its places may come out: half a mark of a rotary table's dial, or as far as
+    the card tells that a place is out; holes counted where they divide exactly add nothing.
+    """
     largest = 0.0
     for set_up in part.set_ups:
         head = indexer_of(card, set_up)
+        errors = [abs(s.error.value) for cut in set_up.cuts for s in cut.stations if s.error is not None]
         if isinstance(head, RotaryTable):
-            radius = part.shape.sizes["diameter"].value / 2 if part.shape.kind == "turned" else 0.0
-            largest = max(largest, radius * math.radians(head.division.value({}) / 2))
+            errors.append(head.division.value({}) / 2)
+        largest = max([largest, *(outside(part) * math.radians(error) for error in errors)])
     return largest
+
+
+def outside(part: PartPlan) -> float:
+    """The largest radius of a part, wherever its middle."""
+    sizes = part.shape.sizes
+    if part.shape.kind == "turned":
+        return sizes["diameter"].value / 2
+    return math.hypot(*(number.value for number in sizes.values()))

@@ -17,20 +17,25 @@ def stations(writer: Writer, set_up: SetUpPlan, cut: Cut) -> Html:
     on_table = any("dial" in station.move for station in moved)
     columns = TABLE_COLUMNS if on_table else HEAD_COLUMNS
     columns = {name: words for name, words in columns.items() if any(name in s.move for s in moved)}
-    heads = ("", "Angle", *columns.values(), "Done")
-    rows = (station_row(writer, f"{set_up.id}.{cut.id}.station.{n}", s, columns) for n, s in enumerate(cut.stations))
+    inexact = any(station.error is not None for station in cut.stations)
+    heads = ("", "Angle", *columns.values(), *(["Out by"] if inexact else []), "Done")
+    rows = (
+        station_row(writer, f"{set_up.id}.{cut.id}.station.{n}", s, columns, inexact)
+        for n, s in enumerate(cut.stations)
+    )
     what = "Turn the table to" if on_table else "Turn the crank on by"
     return element(
         "div", element("p", element("b", what)), table(heads, rows, class_="stations stack"), class_="turning"
     )
 
 
-def station_row(writer: Writer, key: str, station: Station, columns: dict[str, str]) -> tuple[str, ...]:
-    """One station: what is cut there, the drawing's angle, the move, a box to tick."""
+def station_row(writer: Writer, key: str, station: Station, columns: dict[str, str], inexact: bool) -> tuple[str, ...]:
+    """One station: what is cut there, the drawing's angle, the move, how far it is out, a box to tick."""
     moves = [writer.large(station.move[name], unit=name == "dial") if name in station.move else "–" for name in columns]
     if not station.move:
         moves = ["as it stands", *[""] * (len(columns) - 1)]
-    return (writer.line(station.label), writer.number(station.angle), *moves, tick(key))
+    out = [writer.number(station.error) if station.error is not None else "–"] if inexact else []
+    return (writer.line(station.label), writer.number(station.angle), *moves, *out, tick(key))
 
 
 def move_in_short(writer: Writer, cut: Cut) -> Html:

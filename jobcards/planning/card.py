@@ -96,13 +96,24 @@ class CutterPlan:
 
 
 @dataclass(frozen=True)
-class HoldPlan:
-    """How the work is held.
+class ClampPlan:
+    """A strap clamp: the face at whose edge it stands, and where along that edge, as a place on the drawing."""
 
-    kind: "vise" | "sine bar in vise" | "chuck" | "collet" | "hand".
+    over: str
+    at: Number
+
+
+@dataclass(frozen=True)
+class HoldPlan:
+    """How the work is held. `fixed_jaw` is the face that looks away from you, whatever holds it.
+
+    kind: "vise" | "sine bar in vise" | "table clamps" | "angle plate" | "chuck" | "collet" | "hand".
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
+    under `clamps`: "clamp length", "clamp width", "clamp thickness", "reach", "stud", "stud gap" (from the work's
+    edge), "heel", "stands up"; parallels as in the vise; an angle plate's "plate width", "plate height", "plate depth",
+    "plate thickness", and "proud" above it.
     chuck, collet, "between centres", "faceplate" and "mandrel" (inside a bore): "stick-out", "grip", "held diameter";
     "centre point".
     round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
@@ -121,6 +132,7 @@ class HoldPlan:
     high_end: str = ""
     out: str = ""
     instructions: tuple[Line, ...] = ()
+    clamps: tuple[ClampPlan, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -162,6 +174,7 @@ class Position:
     z: Number | None = None
     hand: Mapping[str, Number] = field(default_factory=dict)  # "x turns", "x marks", … by handwheel from zero
     marks: Mapping[str, Number] = field(default_factory=dict)  # without a readout: x, y, z of the place on the part
+    finishing: bool = False  # a stroke along a wall at its size, made once at the full depth
 
 
 @dataclass(frozen=True)
@@ -196,7 +209,8 @@ class Cut:
     "lay out": positions x, y, z are heights over the surface plate, standing on left end, bottom, back; takes nothing.
     "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
     "bore": boring head; positions x, y; "diameter", "depth".
-    "grooves": one groove a position x (bottom of the groove), along y; "depth", "tilt" (head from upright).
+    "grooves": one groove a position x (bottom of the groove), along y; or y, along x; "depth", "tilt" (head from
+    upright). "tilted edges": chamfers with the head tilted; "touch" (height set at the edge), "depth", "past", "angle".
     "slope": the cutter levels the tilted work; "depth" below the corner touched; positions x from, to.
     "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
@@ -239,6 +253,8 @@ class Cut:
     through: bool = False
     face: str = ""  # "face", "end", "turn face", "part off": the face made
     stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
+    lean: str = ""  # tilted head: where the spindle's upper end leans: "left", "right", "toward you", "away from you"
+    by: tuple[str, ...] = ()  # "tilted edges": "end" or "side" of the cutter for each edge; "end" is on the lean's side
 
 
 @dataclass(frozen=True)

@@ -160,6 +160,83 @@ def error_built_up(divisions: int, angle: float) -> float:
     return divisions * angle - FULL_CIRCLE
 
 
+@formula(title="Error of a move", text="error = angle - 360 / divisions", source=ARITHMETIC)
+def move_error(angle: float, divisions: int) -> float:
+    """How far one move of the crank misses a division when no circle gives it exactly.
+
+    Args:
+        angle [deg]: angle that the move gives
+        divisions [1]: how many the circle is divided into
+    Returns [deg]: error of one move, more than nothing when the work comes too far
+    Raises CannotBeDone: when the divisions are not a whole number or the angle is nothing or less.
+
+    >>> round(move_error(angle=51.4, divisions=7), 4)
+    -0.0286
+    """
+    whole(1, divisions=divisions)
+    positive(angle=angle)
+    return angle - FULL_CIRCLE / divisions
+
+
+@formula(title="Error at a place", text="error = start + index * each", source=ARITHMETIC)
+def place_error(start: float, index: int, each: float) -> float:
+    """How far off a place stands after so many inexact moves, each counted from the one before.
+
+    Args:
+        start [deg]: error at the first place
+        index [1]: moves since the first place
+        each [deg]: error of one move
+    Returns [deg]: error at the place, more than nothing when the work has come too far
+    Raises CannotBeDone: when the moves are not a whole number
+
+    >>> round(place_error(start=0, index=6, each=-0.0286), 4)
+    -0.1716
+    """
+    finite(start=start, each=each)
+    whole(0, index=index)
+    return start + index * each
+
+
+@formula(title="Error of a turn through an angle", text="error = start + angle - wanted", source=ARITHMETIC)
+def swing_error(start: float, angle: float, wanted: float) -> float:
+    """How far off the work stands after a move that is to swing it through an angle and gives another.
+
+    Args:
+        start [deg]: error before the move
+        angle [deg]: angle that the move gives
+        wanted [deg]: angle that it should give
+    Returns [deg]: error after it, more than nothing when the work has come too far
+    Raises CannotBeDone: when one is not a number
+
+    >>> round(swing_error(start=0, angle=9 / 23, wanted=0.4), 4)
+    -0.0087
+    """
+    finite(start=start, angle=angle, wanted=wanted)
+    return start + angle - wanted
+
+
+@formula(
+    title="Error of the nearest mark",
+    text="error = division * floor(dial / division + 0.5) - dial",
+    source=ARITHMETIC,
+)
+def mark_error(dial: float, division: float) -> float:
+    """How far off a rotary table stands when its dial is set to the nearest mark; it does not add up.
+
+    Args:
+        dial [deg]: reading that is wanted
+        division [deg]: one mark of the dial
+    Returns [deg]: error, more than nothing when the table has come too far
+    Raises CannotBeDone: when a mark is nothing or less
+
+    >>> round(mark_error(dial=24 / 7, division=1 / 60), 5)
+    0.00476
+    """
+    finite(dial=dial)
+    positive(division=division)
+    return division * floor(dial / division + 0.5) - dial
+
+
 @formula(title="Error at a radius", text="error_at_radius = 2 * radius * sin(error / 2)", source=GEOMETRY)
 def error_at_radius(radius: float, error: float) -> float:
     """How far off a line or hole stands at a radius when the work is swung an angle too far.

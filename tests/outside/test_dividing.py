@@ -35,6 +35,26 @@ CHECKS = [
     Check("dividing.angle_of_move", {"turns": 0, "holes": 2, "circle": 20, "ratio": 40}, 0.9, 1e-12, OD1644),
     # 127 on 40:1 by 6 holes on 19: each is 2.842105 degrees where 2.834646 is wanted; 127 of them are 0.947 too far.
     Check("dividing.error_built_up", {"divisions": 127, "angle": 9 * 6 / 19}, 0.947368, 5e-7, ARITHMETIC),
+    # 53 on 40:1 by 37 holes of 49: 1813 / 2401 of a turn; after 52 moves 52 times the error of one.
+    Check(
+        "dividing.move_error",
+        {"angle": float(Fraction(9 * 37, 49)), "divisions": 53},
+        float(Fraction(9 * 37, 49) - Fraction(360, 53)),
+        1e-12,
+        ARITHMETIC,
+    ),
+    Check(
+        "dividing.place_error",
+        {"start": 0.25, "index": 52, "each": float(Fraction(9 * 37, 49) - Fraction(360, 53))},
+        float(Fraction(1, 4) + 52 * (Fraction(9 * 37, 49) - Fraction(360, 53))),
+        1e-12,
+        ARITHMETIC,
+    ),
+    # "24 minutes would be one hole on a 22.5 hole circle": the 23 circle turns 9/23 of a degree.
+    Check("dividing.swing_error", {"start": 0, "angle": 9 / 23, "wanted": 0.4}, -0.2 / 23, 1e-12, OD1644),
+    # 3/7 of a degree over 3: 25.714 minutes; the nearest mark is 26, 0.286 of a minute too far.
+    Check("dividing.mark_error", {"dial": 3 + 3 / 7, "division": 1 / 60}, 2 / 7 / 60, 1e-12, ARITHMETIC),
+    Check("dividing.mark_error", {"dial": 12 / 7, "division": 1 / 60}, 1 / 7 / 60, 1e-12, ARITHMETIC),
     Check("dividing.error_at_radius", {"radius": 2.0, "error": 60}, 2.0, 1e-9, GEOMETRY),  # a chord of 60 degrees
     Check("dividing.error_at_radius", {"radius": 57.2957795, "error": -1}, -1.0, 2e-5, GEOMETRY),
 ]

@@ -1,12 +1,13 @@
 """Turning the work on between cuts: turns of the crank and holes on a plate, or degrees on a rotary table's dial."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from jobcards.definition.problem import advise
 from jobcards.definition.shop_dividing import DividingHead, Indexer, RotaryTable
 from jobcards.planning.card import FeaturePlan, Station
 from jobcards.planning.letters import suffix
 from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.round_work.inexact import FINE, accept, angle_of, error_after, error_of_division
 from jobcards.planning.words import Authored, Line, line
 from jobcards.planning.work import Work, slug
 from jobcards.tables import table
@@ -29,7 +30,8 @@ class Turner:
     head: Indexer
     first: Number | None = None  # up at the start
     now: Number | None = None
-    counts: dict[str, int] = field(default_factory=dict)
+    nearest: Number | None = None  # how far a place may be out where it cannot be had exactly
+    off: Number | None = None  # how far the work is out now
 
     @property
     def ratio(self) -> Number:
@@ -47,7 +49,8 @@ class Turner:
     def stations(self, cut_id: str, feature: FeaturePlan) -> tuple[Station, ...]:
         """Every station of a cut that is made once or several times round the work. Raises CannotBeDone."""
         count = int(feature.sizes["count"].value)
-        out = []
+        out: list[Station] = []
+        base = self.off
         for index in range(count):
             angle = self.angle_of(cut_id, feature, index, count)
             label = line("{feature}", feature=Authored(feature.name, "job"))
@@ -55,7 +58,8 @@ class Turner:
                 label += line(", {letter}", letter=suffix(index, count).removeprefix("-"))
             station_id = f"{cut_id}{suffix(index, count)}"
             even = feature.sizes.get("of", feature.sizes["count"]) if index else None
-            out.append(self.go(label, station_id, angle, even, cut_id))
+            out.append(self.go(label, station_id, angle, even, (cut_id, base, index)))
+            base = base if index else self.off
         return tuple(out)
 
     def angle_of(self, cut_id: str, feature: FeaturePlan, index: int, count: int) -> Number:
@@ -71,20 +75,59 @@ class Turner:
             count=feature.sizes.get("of", feature.sizes["count"]),
         )
 
-    def go(self, label: Line, station_id: str, angle: Number, divisions: Number | None, cut_id: str) -> Station:
-        """On to an angle. `divisions`: one of so many even moves round the work."""
+    def go(
+        self,
+        label: Line,
+        station_id: str,
+        angle: Number,
+        divisions: Number | None,
+        even: tuple[str, Number | None, int],
+    ) -> Station:
+        """On to an angle. `divisions`: one of so many even moves round the work; `even`: the cut that they belong to,
+        how far out its first place is, and how many moves from it.
+        """
         if self.first is None or self.now is None:
             self.first = self.now = angle
             return Station(label, angle)
         start, self.now = self.now, angle
         if isinstance(self.head, RotaryTable):
-            return Station(label, angle, self.dial(station_id, angle))
+            move = self.dial(station_id, angle)
+            return Station(label, angle, move, error=self.off_the_mark(station_id, move["dial"]))
         assert isinstance(self.head, DividingHead)
+        cut_id, base, index = even
         if divisions is not None:
-            move, plate = self.even_move(cut_id, divisions)
+            found, move = self.even_move(cut_id, divisions)
+            if found.error:
+                each = error_of_division(self.work, cut_id, move, self.ratio, divisions)
+                self.off = error_after(self.work, station_id, base or 0.0, index, each)
         else:
-            move, plate = self.move_on(station_id, start, angle)
-        return Station(label, angle, move, Authored(plate, "table") if plate else None)
+            swing = self.swing(station_id, start, angle)
+            if swing is None:
+                return Station(label, angle, error=self.off)
+            found, move = self.move_on(station_id, swing)
+            if found.error:
+                self.off = self.after_swing(station_id, move, swing)
+        error = None if self.off is None else accept(self.off, self.nearest, "a place")
+        return Station(label, angle, move, Authored(found.plate, "table") if found.holes else None, error)
+
+    def after_swing(self, station_id: str, move: dict[str, Number], swing: Number) -> Number:
+        """How far the work is out after a turn through an angle that the plates do not give exactly."""
+        return self.work.of(station_id).angle(
+            "error",
+            dividing.swing_error,
+            "how far the place is out",
+            start=self.off or 0.0,
+            angle=angle_of(self.work, station_id, move, self.ratio),
+            wanted=swing,
+            show=FINE,
+        )
+
+    def off_the_mark(self, station_id: str, dial: Number) -> Number | None:
+        """How far a rotary table is out when its dial stands at the nearest mark."""
+        error = self.work.of(station_id).angle(
+            "error", dividing.mark_error, "how far the place is out", dial=dial, division=self.mark(), show=FINE
+        )
+        return accept(error, self.nearest, "a place")
 
     def plates(self) -> indexing.Plates:
         """The plates that the head has. Raises CannotBeDone with the nearest name of a set."""
@@ -97,7 +140,7 @@ class Turner:
                 f"there is no set of plates called “{self.head.plates}”; {advise(self.head.plates, sets)}"
             ) from None
 
-    def even_move(self, cut_id: str, divisions: Number) -> tuple[dict[str, Number], str]:
+    def even_move(self, cut_id: str, divisions: Number) -> tuple[indexing.Move, dict[str, Number]]:
         """The same move from division to division."""
         turns = self.work.of(cut_id).rate(
             "index",
@@ -108,16 +151,19 @@ class Turner:
             ratio=self.ratio,
             show=Show(places=4),
         )
-        found = indexing.simple_indexing(int(divisions.value), self.head.ratio, self.plates())
-        return self.counted(cut_id, found, turns), found.plate if found.holes else ""
+        search = indexing.nearest_simple_indexing if self.nearest else indexing.simple_indexing
+        found = search(int(divisions.value), self.head.ratio, self.plates())
+        return found, self.counted(cut_id, found, turns)
 
-    def move_on(self, station_id: str, start: Number, angle: Number) -> tuple[dict[str, Number], str]:
-        """From one angle to another, always the same way round."""
+    def swing(self, station_id: str, start: Number, angle: Number) -> Number | None:
+        """The angle from one direction to another, always the same way round; nothing where it is none."""
         swing = self.work.of(station_id).angle(
             "swing", round_work.angle_to_go, "angle that the work is turned on", start=start, target=angle
         )
-        if swing.value < EXACT or FULL - swing.value < EXACT:
-            return {}, ""
+        return None if swing.value < EXACT or FULL - swing.value < EXACT else swing
+
+    def move_on(self, station_id: str, swing: Number) -> tuple[indexing.Move, dict[str, Number]]:
+        """Through an angle."""
         turns = self.work.of(station_id).rate(
             "index",
             dividing.crank_turns_for_angle,
@@ -127,8 +173,9 @@ class Turner:
             ratio=self.ratio,
             show=Show(places=4),
         )
-        found = indexing.angular_indexing(swing.value, self.head.ratio, self.plates())
-        return self.counted(station_id, found, turns), found.plate if found.holes else ""
+        search = indexing.nearest_angular_indexing if self.nearest else indexing.angular_indexing
+        found = search(swing.value, self.head.ratio, self.plates())
+        return found, self.counted(station_id, found, turns)
 
     def counted(self, move_id: str, found: indexing.Move, turns: Number) -> dict[str, Number]:
         """Whole turns, holes and the circle as numbers."""
@@ -144,7 +191,11 @@ class Turner:
                 "1",
                 label,
                 source,
-                formula="the circle of the plates that gives these turns exactly",
+                formula=(
+                    "the circle of the plates that comes nearest to these turns"
+                    if found.error
+                    else "the circle of the plates that gives these turns exactly"
+                ),
                 inputs=(turns.id,),
                 show=WHOLE,
             )
@@ -214,6 +265,7 @@ def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...], last
                 holes=last.move["holes"],
             )
         )
-    if last_cut and len(stations) > 1 and stations[0].angle is turner.first:
+    exact = all(station.error is None for station in stations)
+    if exact and last_cut and len(stations) > 1 and stations[0].angle is turner.first:
         said.append(line("One move more after the last cut brings the pin back to where it began: the count is right."))
     return said

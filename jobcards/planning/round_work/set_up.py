@@ -14,6 +14,7 @@ from jobcards.planning.number import Number
 from jobcards.planning.round_work import cuts as round_cuts
 from jobcards.planning.round_work.holding import plan_round_hold
 from jobcards.planning.round_work.indexing import Turner, index_words
+from jobcards.planning.round_work.inexact import inexact_words
 from jobcards.planning.round_work.lying import RoundLie, lie_round
 from jobcards.planning.round_work.zero import plan_round_zero, round_axis, top_touch
 from jobcards.planning.route import Route, finished
@@ -111,7 +112,13 @@ def turner_of(route: Route, set_up: SetUp, set_up_id: str) -> Turner | None:
     assert set_up.hold is not None
     name = set_up.hold.holder
     head = route.work.shop.holding.get(name)
-    return Turner(route.work, set_up_id, name, head) if isinstance(head, Indexer) else None
+    if not isinstance(head, Indexer):
+        return None
+    turner = Turner(route.work, set_up_id, name, head)
+    if set_up.hold.nearest is not None:
+        label = "how far any place may be out"
+        turner.nearest = route.work.expression(f"{set_up_id}.nearest", set_up.hold.nearest, label, "deg")
+    return turner
 
 
 def as_turned(route: Route, feature: FeaturePlan) -> FeaturePlan:
@@ -175,11 +182,14 @@ def round_cut(held: Holding, operation: Operation, feature: FeaturePlan) -> Cut 
         stations = stations_of(held, cut.id, operation, feature)
     except CannotBeDone as error:
         held.route.work.problem(
-            operation.place("cut"), str(error), "choose another number, or a head with other plates"
+            operation.place("cut"),
+            str(error),
+            "choose another number, a head with other plates, or accept the nearest with nearest: in hold:",
         )
         return None
     last = operation is held.set_up.operations[-1]
     said = tuple(index_words(held.turner, cut.id, stations, last)) if held.turner else ()
+    said += tuple(inexact_words(held.route.work, cut.id, feature, stations))
     return replace(cut, stations=stations, steps=said + cut.steps)
 
 
