@@ -208,15 +208,15 @@ def run_lines(
 ) -> list[Html]:
     """The cutter with speed and feed, then what it cuts: where to and how deep."""
     first = cuts[0]
-    lines: list[Html] = []
-    if first.cutter:
-        rates = [strong(writer, first.rates[key], unit=True) for key in SET_RATES if key in first.rates]
-        lines.append(row("tool", join([writer.authored(first.cutter.name), *rates], " ")))
+    rates = [strong(writer, first.rates[key], unit=True) for key in SET_RATES if key in first.rates]
+    cutter = [writer.authored(first.cutter.name)] if first.cutter else []
     told = [
         element("span", cut_told(writer, cut, features.get(cut.feature), places, cut.id in again), class_="wall-step")
         for cut in cuts
     ]
-    return [*lines, row("cut", join(told, " "))]
+    if not rates:  # a hand tool needs no line of its own
+        return [row("cut", join([*(join([each, ":"]) for each in cutter), *told], " "))]
+    return [row("tool", join([*cutter, *rates], " ")), row("cut", join(told, " "))]
 
 
 def repeated(cuts: Sequence[Cut]) -> set[str]:
@@ -233,7 +233,9 @@ def repeated(cuts: Sequence[Cut]) -> set[str]:
 
 def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool, again: bool = False) -> Html:
     """One cut: its name, its sizes, its places unless they have been told."""
-    sizes = (join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items())
+    sizes = [join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items()]
+    if cut.kind in wall_strokes.KINDS and (passes := cut.rates.get("all passes")) and passes.value > 1:
+        sizes.append(join(["in ", strong(writer, passes), " passes"]))
     where: Iterable[str] = place_lines(writer, cut, feature) if places else ()
     if places and again:
         where = ("same places",)
@@ -272,13 +274,19 @@ def position(writer: Writer, place: Position) -> Html:
 
 
 def close_limits(card: Card) -> Sequence[InspectionRow]:
-    """The sizes with the closest limits, in the order of the record."""
+    """What is read over pins, and the sizes with the closest limits, in the order of the record."""
+    over_pins = [row for row in card.inspection if row.pin]
     spreads = sorted(row.upper.value - row.lower.value for row in card.inspection if row.aim.unit in FINE)
     if not spreads:
-        return []
+        return over_pins
     limit = min(FINE[card.unit], spreads[min(len(spreads), MOST_LIMITS) - 1])
-    kept = [row for row in card.inspection if row.aim.unit in FINE and row.upper.value - row.lower.value <= limit]
-    return kept[:MOST_LIMITS]
+    close = [
+        row
+        for row in card.inspection
+        if row.aim.unit in FINE and not row.pin and row.upper.value - row.lower.value <= limit
+    ]
+    kept = {id(row) for row in (*over_pins, *close[: MOST_LIMITS - len(over_pins)])}
+    return [row for row in card.inspection if id(row) in kept]
 
 
 def limits_block(writer: Writer, rows: Iterable[InspectionRow]) -> Block:

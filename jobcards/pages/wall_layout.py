@@ -5,7 +5,7 @@ Heights are estimated from the number of characters, a little on the high side; 
 
 import math
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from jobcards.pages.html import Html, element, join, plain
@@ -93,13 +93,34 @@ class Layout:
 
 
 def arrange(blocks: Sequence[Block]) -> Layout:
-    """The largest size in which all blocks fit; the smallest one when none does."""
+    """The largest size in which all blocks fit; the smallest one when none does.
+
+    In each size the blocks stand in order or, where that does not fit, with the last one at the foot of a column
+    before the last.
+    """
     for size in SIZES:
-        columns = fill(blocks, size)
-        fits = all(sum(block.height(size) for block in column) <= HEIGHT for column in columns)
-        if fits:
-            break
-    return Layout(size.name, columns, fits)
+        for columns in (fill(blocks, size), *last_apart(blocks, size)):
+            if all(sum(block.height(size) for block in column) <= HEIGHT for column in columns):
+                return Layout(size.name, columns, fits=True)
+    return Layout(size.name, fill(blocks, size), fits=False)
+
+
+def last_apart(blocks: Sequence[Block], size: Size) -> Iterator[tuple[tuple[Block, ...], ...]]:
+    """The ways to keep room for the last block at the foot of one column and let the others follow in order."""
+    if not blocks:
+        return
+    *others, last = blocks
+    for place in range(size.columns):
+        columns: list[list[Block]] = [[] for _ in range(size.columns)]
+        room = [HEIGHT - (last.height(size) if each == place else 0) for each in range(size.columns)]
+        now = 0
+        for block in others:
+            if block.height(size) > room[now] and now + 1 < size.columns:
+                now += 1
+            columns[now].append(block)
+            room[now] -= block.height(size)
+        columns[place].append(last)
+        yield tuple(map(tuple, columns))
 
 
 def fill(blocks: Sequence[Block], size: Size) -> tuple[tuple[Block, ...], ...]:

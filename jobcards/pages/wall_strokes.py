@@ -7,16 +7,22 @@ from jobcards.planning.card import Position
 from jobcards.planning.number import Number
 
 KINDS = ("strokes", "plunged strokes")
-MOST = 4  # strokes told: the last ones, since those make the size
+MOST = 4  # strokes told where none is a finishing one: the last ones, since those make the size
+Stroke = tuple[Position, Position]
 
 
 def stroke_lines(positions: Sequence[Position], strong: Callable[[Number], Html]) -> Iterator[Html]:
-    """The last strokes: one line for each that stands at its own reading."""
-    pairs = list(zip(positions[::2], positions[1::2], strict=False))
-    for start, end in pairs[-MOST:]:
+    """Every finishing stroke, or else the last ones: a line for each, the axis that stands still first."""
+    for start, end in told(list(zip(positions[::2], positions[1::2], strict=False))):
         axes = (("x", start.x, end.x), ("y", start.y, end.y))
         moved = [(axis, one, other) for axis, one, other in axes if one and other and one.shown != other.shown]
         still = [(axis, one) for axis, one, other in axes if one and other and one.shown == other.shown]
-        told = [join([f"{axis} ", strong(one)]) for axis, one in still]
-        told += [join([f"{axis} ", strong(one), " to ", strong(other)]) for axis, one, other in moved]
-        yield element("span", join(told, ", "), class_="reading")
+        words = [join([f"{axis} ", strong(one)]) for axis, one in still]
+        words += [join([f"{axis} ", strong(one), " to ", strong(other)]) for axis, one, other in moved]
+        yield element("span", join(words, ", "), class_="reading")
+
+
+def told(strokes: Sequence[Stroke]) -> Sequence[Stroke]:
+    """The strokes that make the size."""
+    finishing = [stroke for stroke in strokes if stroke[0].finishing]
+    return finishing or strokes[-MOST:]

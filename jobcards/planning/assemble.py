@@ -4,7 +4,8 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.problem import advise
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, RequirementPlan, SetUpPlan, ShapePlan
-from jobcards.planning.inspection import choose_instrument, feature_measured
+from jobcards.planning.inspection import choose_instrument
+from jobcards.planning.measured import feature_measured
 from jobcards.planning.number import Number
 from jobcards.planning.rates import time_of
 from jobcards.planning.requirements import plan_requirement

@@ -35,7 +35,7 @@ class RequirementPlan:
 
 @dataclass(frozen=True)
 class InspectionRow:
-    """One line of the inspection record."""
+    """One line of the inspection record. `pin`: the size is read over, or between, such pins."""
 
     part: Authored
     what: Line
@@ -46,6 +46,7 @@ class InspectionRow:
     uncertainty: Number | None
     ratio: Number | None
     note: Line = ()
+    pin: Number | None = None
 
 
 @dataclass(frozen=True)

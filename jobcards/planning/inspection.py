@@ -1,37 +1,26 @@
 """The inspection plan: every size that matters, its limits, and an instrument whose uncertainty suits the tolerance."""
 
-from dataclasses import dataclass
-
 from jobcards import quantity
 from jobcards.definition import shop as kit
-from jobcards.planning.card import FeaturePlan, InspectionRow, PartPlan
-from jobcards.planning.lathe.measured import TURNED
-from jobcards.planning.measured import MILLED
+from jobcards.planning.balls import ball_measures
+from jobcards.planning.card import InspectionRow, PartPlan
+from jobcards.planning.general_limits import give_limits
+from jobcards.planning.measured import Measured, to_measure
 from jobcards.planning.number import Number, Show
-from jobcards.planning.round_work.measured import ROUND
-from jobcards.planning.words import Line, line
-from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
+from jobcards.planning.pins import pin_measures
+from jobcards.planning.words import as_text, line
+from jobcards.planning.work import UNIT, Work, from_shop, slug
 from jobcards.trade import measuring
-
-BLOCK_SIZES = ("length", "height", "thickness")
-
-
-@dataclass(frozen=True)
-class Measured:
-    """A size to be measured: what it is, and in which way it is measured."""
-
-    what: Line
-    size: Number
-    how: str
 
 
 def plan_inspection(work: Work, parts: tuple[PartPlan, ...]) -> tuple[InspectionRow, ...]:
-    """The rows of the record, part by part, one for each toleranced size."""
+    """The rows of the record, part by part, one for each size of each feature."""
     out: list[InspectionRow] = []
     for part in parts:
         seen: set[tuple[str, str]] = set()
-        for measured in to_measure(part):
-            row_key = (measured.size.id, measured.how)
+        for measured in every_measure(work, part):
+            give_limits(work, measured.size, measured.edge)
+            row_key = (as_text(measured.what), measured.how)
             if row_key in seen or f"{measured.size.id}.lower" not in work.ledger:
                 continue
             seen.add(row_key)
@@ -39,70 +28,15 @@ def plan_inspection(work: Work, parts: tuple[PartPlan, ...]) -> tuple[Inspection
     return tuple(out)
 
 
-def to_measure(part: PartPlan) -> list[Measured]:
-    """The part's sizes in the order of the drawing."""
-    out: list[Measured] = []
-    if part.shape.kind == "block":
-        out += [Measured(line("{name}", name=name), part.shape.sizes[name], "outside") for name in BLOCK_SIZES]
-    else:
-        out.append(Measured(line("whole length"), part.shape.sizes["length"], "outside"))
+def every_measure(work: Work, part: PartPlan) -> list[Measured]:
+    """The part's sizes in the order of the drawing; after a feature's own, what is read over pins on it."""
+    out = to_measure(part)
     for feature in part.shape.features:
-        out += feature_measured(feature, part.shape.sizes.get("diameter", part.quantity).id)
+        own = [place for place, one in enumerate(out) if one.feature == feature.name]
+        place = own[-1] + 1 if own else len(out)
+        over = ball_measures if feature.shape == "taper bore" else pin_measures
+        out[place:place] = over(work, f"{part.id}-{slug(feature.name)}", feature)
     return out
-
-
-def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
-    """How the sizes of a feature are measured; a turned part's largest diameter is spanned from side to side."""
-    name, sizes = from_job(feature.name), feature.sizes
-    if feature.shape in ("hole", "partial bore", "counterbore"):
-        out = [Measured(line("{name}, diameter", name=name), sizes["diameter"], "inside")]
-        if not feature.through:
-            out.append(Measured(line("{name}, depth", name=name), sizes["depth"], "depth"))
-        return out + places_measured(feature)
-    if feature.shape == "countersink":
-        return [
-            Measured(line("{name}, across at the face", name=name), sizes["diameter"], "outside"),
-            Measured(line("{name}, whole angle", name=name), sizes["angle"], "angle"),
-        ]
-    if feature.shape == "tapped hole":
-        deep = [] if feature.through else [Measured(line("{name}, full thread", name=name), sizes["depth"], "depth")]
-        return deep + places_measured(feature)
-    if feature.shape in ROUND:
-        listed = ROUND[feature.shape]
-        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
-    if feature.shape in TURNED:
-        listed = TURNED[feature.shape]
-        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
-    if feature.shape in MILLED:
-        listed = MILLED[feature.shape]
-        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
-    if feature.shape in ("serrations", "upright serrations"):
-        return [
-            Measured(line("{name}, pitch", name=name), sizes["pitch"], "position"),
-            Measured(line("{name}, flat on top", name=name), sizes["flat"], "position"),
-        ]
-    if feature.shape == "bevel":
-        return [Measured(line("{name}, angle", name=name), sizes["angle"], "angle")]
-    if feature.shape == "turned diameter":
-        how = "outside" if sizes["diameter"].id == largest else "depth"
-        return [
-            Measured(line("{name}, diameter", name=name), sizes["diameter"], "outside"),
-            Measured(line("{name}, length", name=name), sizes["length"], how),
-        ]
-    if feature.shape == "turned chamfer":
-        return [Measured(line("{name}", name=name), sizes["size"], "position")]
-    return []
-
-
-def places_measured(feature: FeaturePlan) -> list[Measured]:
-    """What tells where holes alike stand: the pitch of a row, the circle through their middles."""
-    named = {"pitch": "{name}, from one to the next", "row pitch": "{name}, from row to row"}
-    named["circle"] = "{name}, circle through the middles"
-    return [
-        Measured(line(words, name=from_job(feature.name)), feature.sizes[key], "position")
-        for key, words in named.items()
-        if key in feature.sizes
-    ]
 
 
 def inspection_row(work: Work, part: PartPlan, measured: Measured) -> InspectionRow:
@@ -121,7 +55,9 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     chosen = choose_instrument(work, size, measured.how, tolerance)
     if chosen is None:
         note = line("No instrument of the shop measures this; make a gauge, or compare with a part that fits.")
-        return InspectionRow(part.name, measured.what, size, lower, upper, None, None, None, note)
+        return InspectionRow(
+            part.name, measured.what, size, lower, upper, None, None, None, (*note, *measured.note), measured.pin
+        )
     name, uncertainty, ratio = chosen
     least = work.rule("least ratio")
     note = (
@@ -133,7 +69,10 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
             uncertainty=uncertainty,
         )
     )
-    return InspectionRow(part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note)
+    note = (*measured.note, *(line(" ") if measured.note and note else ()), *note)
+    return InspectionRow(
+        part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note, measured.pin
+    )
 
 
 def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> tuple[str, Number, Number] | None:

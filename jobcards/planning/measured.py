@@ -1,4 +1,16 @@
-"""In which way each size of a milled shape is measured: words for the record, the size, the kind of measuring."""
+"""In which way each size of a part is measured: words for the record, the size, the kind of measuring."""
+
+from dataclasses import dataclass, replace
+
+from jobcards.planning.card import FeaturePlan, PartPlan
+from jobcards.planning.lathe.measured import TURNED
+from jobcards.planning.number import Number
+from jobcards.planning.round_work.measured import ROUND
+from jobcards.planning.words import Line, line
+from jobcards.planning.work import from_job
+
+BLOCK_SIZES = ("length", "height", "thickness")
+EDGES = ("chamfer", "corner round", "turned chamfer", "turned radius")
 
 MILLED: dict[str, tuple[tuple[str, str, str], ...]] = {
     "step": (("{name}, width", "width", "depth"), ("{name}, depth", "depth", "depth")),
@@ -23,9 +35,94 @@ MILLED: dict[str, tuple[tuple[str, str, str], ...]] = {
         ("{name}, width of the head", "head width", "inside"),
         ("{name}, height of the head", "head height", "inside"),
     ),
-    "dovetail slot": (("{name}, narrow width", "narrow width", "inside"), ("{name}, height", "height", "depth")),
-    "dovetail tongue": (("{name}, narrow width", "narrow width", "outside"), ("{name}, height", "height", "depth")),
-    "V-groove": (("{name}, width at the face", "width", "position"), ("{name}, angle", "angle", "angle")),
+    # Their widths are read over or between pins: see planning/pins.py.
+    "dovetail slot": (("{name}, depth", "height", "depth"),),
+    "dovetail tongue": (("{name}, height", "height", "depth"),),
+    "V-groove": (("{name}, angle", "angle", "angle"),),
     "chamfer": (("{name}", "size", "position"),),
     "corner round": (("{name}, radius", "radius", "position"),),
 }
+
+
+@dataclass(frozen=True)
+class Measured:
+    """A size to be measured: what it is, in which way, over which pin, and on which feature."""
+
+    what: Line
+    size: Number
+    how: str
+    pin: Number | None = None
+    note: Line = ()
+    feature: str = ""
+    edge: bool = False  # a broken edge, with the general tolerance of one
+
+
+def to_measure(part: PartPlan) -> list[Measured]:
+    """The part's sizes in the order of the drawing."""
+    out: list[Measured] = []
+    if part.shape.kind == "block":
+        out += [Measured(line("{name}", name=name), part.shape.sizes[name], "outside") for name in BLOCK_SIZES]
+    else:
+        out.append(Measured(line("whole length"), part.shape.sizes["length"], "outside"))
+    for feature in part.shape.features:
+        found = feature_measured(feature, part.shape.sizes.get("diameter", part.quantity).id)
+        out += [replace(one, feature=feature.name, edge=feature.shape in EDGES) for one in found]
+    return out
+
+
+def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
+    """How the sizes of a feature are measured; a turned part's largest diameter is spanned from side to side."""
+    name, sizes = from_job(feature.name), feature.sizes
+    if feature.shape in ("hole", "partial bore", "counterbore"):
+        out = [Measured(line("{name}, diameter", name=name), sizes["diameter"], "inside")]
+        if not feature.through:
+            out.append(Measured(line("{name}, depth", name=name), sizes["depth"], "depth"))
+        return out + places_measured(feature)
+    if feature.shape == "countersink":
+        return [
+            Measured(line("{name}, across at the face", name=name), sizes["diameter"], "outside"),
+            Measured(line("{name}, whole angle", name=name), sizes["angle"], "angle"),
+        ]
+    if feature.shape == "tapped hole":
+        deep = [] if feature.through else [Measured(line("{name}, full thread", name=name), sizes["depth"], "depth")]
+        return deep + places_measured(feature)
+    if feature.shape in ROUND:
+        untold = {"diameter"} if feature.thread else set()  # a thread is tried with its screw, not spanned
+        asked = ((words, key, how) for words, key, how in ROUND[feature.shape] if key in sizes and key not in untold)
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in asked]
+    if feature.shape in TURNED:
+        listed = TURNED[feature.shape]
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]
+    if feature.shape in MILLED:
+        listed = MILLED[feature.shape]
+        own = (
+            (words, key, how) for words, key, how in listed if key in sizes and not (feature.through and how == "depth")
+        )
+        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in own]
+    if feature.shape in ("serrations", "upright serrations"):
+        return [
+            Measured(line("{name}, pitch", name=name), sizes["pitch"], "position"),
+            Measured(line("{name}, flat on top", name=name), sizes["flat"], "position"),
+        ]
+    if feature.shape == "bevel":
+        return [Measured(line("{name}, angle", name=name), sizes["angle"], "angle")]
+    if feature.shape == "turned diameter":
+        how = "outside" if sizes["diameter"].id == largest else "depth"
+        return [
+            Measured(line("{name}, diameter", name=name), sizes["diameter"], "outside"),
+            Measured(line("{name}, length", name=name), sizes["length"], how),
+        ]
+    if feature.shape == "turned chamfer":
+        return [Measured(line("{name}", name=name), sizes["size"], "position")]
+    return []
+
+
+def places_measured(feature: FeaturePlan) -> list[Measured]:
+    """What tells where holes alike stand: the pitch of a row, the circle through their middles."""
+    named = {"pitch": "{name}, from one to the next", "row pitch": "{name}, from row to row"}
+    named["circle"] = "{name}, circle through the middles"
+    return [
+        Measured(line(words, name=from_job(feature.name)), feature.sizes[key], "position")
+        for key, words in named.items()
+        if key in feature.sizes
+    ]

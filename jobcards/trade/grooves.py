@@ -85,6 +85,57 @@ def serration_flat(pitch: float, depth: float, tilt: float) -> float:
     return max(0.0, pitch - depth / (sin(tilt) * cos(tilt)))
 
 
+@formula(
+    title="Height over a pin in serrations, tilted end mill",
+    text="height = pin / 2 * (1 + sin(tilt) + cos(tilt)) - depth",
+    source=GEOMETRY,
+)
+def serration_over_pin(depth: float, pin: float, tilt: float) -> float:
+    """How far a pin lying in one of the grooves stands above the crests; less than 0 when it lies below.
+
+    The flanks stand square to each other, one of them `tilt` from upright.
+
+    Args:
+        depth [length]: depth below the crests, square to the face
+        pin [length]: diameter of the pin
+        tilt [deg]: tilt of the head from upright
+    Returns [length]: crests to the top of the pin
+    Raises CannotBeDone: when the pin is so large that it lies on a crest, not on both flanks
+
+    >>> round(serration_over_pin(0.045, 0.064, 45), 4)
+    0.0323
+    """
+    positive(depth=depth, pin=pin)
+    between(0, 90, tilt=tilt)
+    if pin / 2 > depth / max(sin(tilt), cos(tilt)) * (1 + 1e-12):
+        raise CannotBeDone(
+            f"a pin of {pin:g} lies on the crests of grooves {depth:g} deep, not on their flanks; take a smaller pin"
+        )
+    return pin / 2 * (1 + sin(tilt) + cos(tilt)) - depth
+
+
+@formula(
+    title="Pin for serrations, tilted end mill",
+    text="pin = depth / max(sin(tilt), cos(tilt))",
+    source=GEOMETRY,
+)
+def serration_pin(depth: float, tilt: float) -> float:
+    """Pin that touches the shorter flank of a groove halfway down, where it measures best.
+
+    Args:
+        depth [length]: depth below the crests, square to the face
+        tilt [deg]: tilt of the head from upright
+    Returns [length]: diameter of the pin
+    Raises CannotBeDone: when the depth is not more than 0 or the tilt not between 0 and 90
+
+    >>> round(serration_pin(0.045, 45), 4)
+    0.0636
+    """
+    positive(depth=depth)
+    between(0, 90, tilt=tilt)
+    return depth / max(sin(tilt), cos(tilt))
+
+
 @formula(title="Place of a groove in a row", text="position = first + index * pitch", source=ARITHMETIC)
 def groove_position(first: float, pitch: float, index: int) -> float:
     """Place of a groove, hole or cut in an even row.

@@ -57,6 +57,33 @@ def instrument_for(tolerance: float, instruments: Mapping[str, float], ratio: fl
 
 
 @formula(
+    title="Gauge pin of a set",
+    text="the wanted diameter, to the nearest whole step of the set",
+    source=COMMON,
+    worded=True,
+)
+def pin_of_set(wanted: float, step: float) -> float:
+    """The gauge pin of a set that comes nearest to a wanted diameter.
+
+    Args:
+        wanted [length]: diameter wanted
+        step [length]: step from one pin of the set to the next
+    Returns [length]: diameter of the pin
+    Raises CannotBeDone: when a size is not more than 0, or the pin would be thinner than the first of the set
+
+    >>> round(pin_of_set(0.35355, 0.001), 4)
+    0.354
+    """
+    positive(wanted=wanted, step=step)
+    count = round(wanted / step)
+    if count < 1:
+        raise CannotBeDone(
+            f"a pin of {wanted:g} is thinner than the first of a set that goes by {step:g}; measure it otherwise"
+        )
+    return count * step
+
+
+@formula(
     title="Upper limit to accept at",
     text="accept = upper - uncertainty",
     source=published("ISO 14253-1", "2017", "decision rules, conformity"),

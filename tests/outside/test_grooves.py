@@ -14,6 +14,12 @@ CHECKS = [
     Check("grooves.serration_depth", {"pitch": 0.125, "flat": 0.025, "tilt": 30.0}, 0.0433013, 1e-07, GEOMETRY),
     Check("grooves.serration_flat", {"pitch": 0.1, "depth": 0.045, "tilt": 45.0}, 0.01, 1e-09, GEOMETRY),
     Check("grooves.serration_flat", {"pitch": 0.125, "depth": 0.0433013, "tilt": 30.0}, 0.025, 1e-06, GEOMETRY),
+    # At 45 degrees the groove is an upright square V: a pin of 0.5 in one 0.25 deep stands 0.353553 over it.
+    Check("grooves.serration_over_pin", {"depth": 0.25, "pin": 0.5, "tilt": 45.0}, 0.353553, 1e-06, GEOMETRY),
+    # Flanks of a 3-4-5 triangle, 0.48 deep: the pin's middle is 0.2 along and 0.2 off each flank, 0.28 over the bottom.
+    Check("grooves.serration_over_pin", {"depth": 0.48, "pin": 0.4, "tilt": 36.869898}, 0.0, 1e-06, GEOMETRY),
+    Check("grooves.serration_pin", {"depth": 0.48, "tilt": 36.869898}, 0.6, 1e-06, GEOMETRY),
+    Check("grooves.serration_pin", {"depth": 0.25, "tilt": 45.0}, 0.3535534, 1e-07, GEOMETRY),
     Check("grooves.groove_position", {"first": 0.25, "pitch": 0.125, "index": 4}, 0.75, 1e-09, ARITHMETIC),
     Check("grooves.groove_position", {"first": 3.0, "pitch": -0.125, "index": 8}, 2.0, 1e-09, ARITHMETIC),
     Check("grooves.groove_count", {"first": 0.25, "last": 2.75, "pitch": 0.125}, 21, 0, ARITHMETIC),

@@ -19,6 +19,9 @@ CHECKS = [
     Check("measuring.uncertainty_ratio", {"tolerance": 0.004, "uncertainty": 0.0005}, 4.0, 1e-9, COMMON),
     Check("measuring.accept_upper", {"upper": 0.7500, "uncertainty": 0.0002}, 0.7498, 1e-9, RULES),
     Check("measuring.accept_lower", {"lower": 0.7480, "uncertainty": 0.0002}, 0.7482, 1e-9, RULES),
+    # A set by thousandths of an inch, and one by twentieths of a millimetre.
+    Check("measuring.pin_of_set", {"wanted": 0.35355, "step": 0.001}, 0.354, 1e-9, ARITHMETIC),
+    Check("measuring.pin_of_set", {"wanted": 8.97, "step": 0.05}, 8.95, 1e-9, ARITHMETIC),
     # The line of the two centres is the long side of a 3-4-5 triangle.
     Check("measuring.bore_by_two_balls", {"lower": 0.5, "upper": 0.5, "height": 0.9}, 0.8, 1e-9, GEOMETRY),
     Check("measuring.bore_by_two_balls", {"lower": 0.6, "upper": 0.4, "height": 0.8}, 0.9, 1e-9, GEOMETRY),

@@ -4,7 +4,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from jobcards.pages.html import element
-from jobcards.pages.wall_layout import SIZES, Block, arrange, columns_needed, fill, lowest_limit, text_width
+from jobcards.pages.wall_layout import HEIGHT, SIZES, Block, arrange, columns_needed, fill, lowest_limit, text_width
 
 heights = st.lists(st.integers(1, 50), min_size=1, max_size=14)
 
@@ -27,6 +27,15 @@ def test_blocks_keep_their_order_and_none_is_lost(each: list[int]) -> None:
         columns = fill(blocks, size)
         assert len(columns) <= size.columns
         assert [one for column in columns for one in column] == blocks
+
+
+def test_the_last_block_may_stand_at_the_foot_of_a_column_that_has_room() -> None:
+    blocks = [block(lines) for lines in (60, 30, 20, 62, 10)]  # in order the last would go below the third column
+    assert columns_needed([each.height(SIZES[-1]) for each in blocks], HEIGHT) == 4
+    layout = arrange(blocks)
+    assert layout.fits
+    assert [len(column) for column in layout.columns] == [1, 3, 1]
+    assert layout.columns[1][-1] == blocks[-1]
 
 
 def test_few_blocks_are_set_large_and_many_small() -> None:

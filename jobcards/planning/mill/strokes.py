@@ -102,14 +102,18 @@ class Path:
             asked.step.value,
         )
 
-    def stroke(self, label: Line, run: str, across: Number, start: Number, end: Number) -> None:
+    def stroke(
+        self, label: Line, run: str, across: Number, start: Number, end: Number, *, finishing: bool = False
+    ) -> None:
         """One stroke along a machine axis, the other axis standing still."""
         other = "y" if run == "x" else "x"
         still = self.read(other, across)
         hand = hand_turns(self.asked.work, still.id, other, still, self.asked.mill)
         for place, words in ((start, line("{name}, from", name=label)), (end, line("{name}, to", name=label))):
             got = {run: self.read(run, place), other: still}
-            self.positions.append(Position(words, got["x"], got["y"], None, hand if place is start else {}))
+            self.positions.append(
+                Position(words, got["x"], got["y"], None, hand if place is start else {}, finishing=finishing)
+            )
         self.strokes += 1
 
 
@@ -133,7 +137,7 @@ def finish_walls(path: Path, area: Area) -> None:
         way = sign if axis == "y" else -sign
         across = path.axis_at(area, (axis, sign), none, "-finish")
         ends = [path.axis_at(area, (run, end), none, "-finish") for end in (-way, way)]
-        path.stroke(line("finish the {name} wall", name=NAMES[(axis, sign)]), run, across, *ends)
+        path.stroke(line("finish the {name} wall", name=NAMES[(axis, sign)]), run, across, *ends, finishing=True)
 
 
 def clear_area(path: Path, area: Area, run: str, leave: Number) -> None:

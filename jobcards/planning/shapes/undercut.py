@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from jobcards.definition.features import Feature, milled
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number
+from jobcards.planning.pins import pin_near
 from jobcards.planning.shapes.milled import (
     Block,
     block_size,
@@ -111,9 +112,14 @@ def dovetail_pins(
                 f"take one well under {largest.shown}",
             )
     else:
-        pin = work.of(feature_id).length(
-            "pin", dovetails.middle_pin, f"{name}: pin that lies on the middle of the flank", height=height, angle=angle
+        middle = work.of(feature_id).length(
+            "middle-pin",
+            dovetails.middle_pin,
+            f"{name}: pin that lies on the middle of the flank",
+            height=height,
+            angle=angle,
         )
+        pin = pin_near(work, feature_id, name, middle)
     found = {"pin": pin, "largest pin": largest}
     if isinstance(tail, milled.DovetailTongue):
         found["over pins"] = work.of(feature_id).length(
@@ -155,9 +161,14 @@ def plan_vee(work: Work, feature_id: str, name: str, vee: Feature, block: Block)
     if vee.pin is not None:
         pin = work.expression(f"{feature_id}.pin", vee.pin, f"{name}: pin")
     else:
-        pin = work.of(feature_id).length(
-            "pin", vees.vee_middle_pin, f"{name}: pin that lies on the middle of the flanks", width=width, angle=angle
+        halfway = work.of(feature_id).length(
+            "middle-pin",
+            vees.vee_middle_pin,
+            f"{name}: pin that lies on the middle of the flanks",
+            width=width,
+            angle=angle,
         )
+        pin = pin_near(work, feature_id, name, halfway)
     sizes = {"width": width, "depth": depth, "angle": angle, "pin": pin}
     sizes["over the pin"] = work.of(feature_id).length(
         "over-pin", vees.vee_over_pin, f"{name}: face to the top of the pin", width=width, pin=pin, angle=angle

@@ -1,0 +1,38 @@
+"""What a wall sheet tells of milled shapes: the strokes that make the size, and how it is measured."""
+
+from jobcards.pages import wall, wall_strokes
+from jobcards.pages.html import plain
+from jobcards.pages.writing import Writer
+from jobcards.planning.words import as_text
+from tests.planning.test_inspection import shipped
+
+
+def test_every_finishing_stroke_is_told() -> None:
+    """A closed slot has four walls; a rough stroke down its middle is not told."""
+    card = shipped("t-nuts-and-step-clamps")
+    cut = next(cut for set_up in card.set_ups for cut in set_up.cuts if cut.kind == "plunged strokes")
+    strokes = list(zip(cut.positions[::2], cut.positions[1::2], strict=True))
+    told = wall_strokes.told(strokes)
+    assert [as_text(start.label).split(",")[0] for start, _ in told] == [
+        f"finish the {side} wall" for side in ("far", "right", "near", "left")
+    ]
+    assert len(told) < len(strokes)
+
+
+def test_pins_and_what_is_read_over_them_are_always_on_the_sheet() -> None:
+    for slug, count in (("dovetail-stop", 2), ("v-block-pair", 1), ("equalising-clamp", 1), ("grip-plate", 1)):
+        card = shipped(slug)
+        block = wall.limits_block(Writer(), wall.close_limits(card))
+        text = plain(block.html)
+        over_pins = [row for row in card.inspection if row.pin]
+        assert len(over_pins) == count
+        for row in over_pins:
+            assert f"{row.lower.shown} to {row.upper.shown}" in text
+            assert row.pin is not None and f"of {row.pin.shown}" in text
+
+
+def test_a_hand_tool_takes_no_line_of_its_own() -> None:
+    card = shipped("dovetail-stop")
+    deburr = next(set_up for set_up in card.set_ups if set_up.kind == "bench")
+    lines = [plain(each) for each in wall.set_up_block(Writer(), card, deburr).lines]
+    assert any(each.startswith("file: corners") for each in lines)
