@@ -26,7 +26,8 @@ def round_fixtures(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid
     body = cylinder(held + 2 * grip, face - 2 * grip, face)
     if hold.up:
         return {"chuck": jaws, "rotary table": body}
-    solids = {"chuck": laid(jaws, "x"), "dividing head": laid(body, "x")}
+    hollow = body - cylinder(held, face - 2 * grip, face)  # what is thinner than the diameter held goes in
+    solids = {"chuck": laid(jaws, "x"), "dividing head": laid(hollow, "x")}
     if hold.support:
         out = read.size(hold.sizes, "stick-out")
         point = held / 2 / math.tan(math.radians(CENTRE / 2))

@@ -10,7 +10,7 @@ from jobcards.dryrun.compare import allowed_deviation, difference_volume, larges
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
-from jobcards.dryrun.reading import Reader, lathe_of, published
+from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
 from jobcards.dryrun.round_work import ROUND_HOLDS, mill_round
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
@@ -22,6 +22,7 @@ from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, SetUpPlan
 TRACE = 1e-9  # a volume too small to be metal
 NO_METAL_OFF = ("saw", "heat", "assemble", "inspect", "lay out")  # the blank is there as sawn
 LOW_FACES = ("left end", "bottom", "back")
+CHORDS = 1e-3  # how deep, beside its size, a round may lie in what holds it, since both are drawn with flats
 ROOM = 1.0  # how far above everything a cutter comes from, in heights of the set-up
 
 
@@ -179,7 +180,7 @@ class Maker:
             self.meets(set_up, "", touch.finder.text if touch.finder is not None else "tool", tip, fixtures)
         for cut in machine_cuts(set_up):
             clear, on_machine = top_of(fixtures, self.work, placement), placement.on_machine(self.work)
-            at_mill = milling.AtMill(on_machine, self.origins, self.read, clear)
+            at_mill = milling.AtMill(on_machine, self.origins, self.read, clear, feeler=true_paper(self.card))
             if set_up.kind == "drill press":
                 at_mill = drilling.AtPress(on_machine, self.origins, self.read, clear, placement=placement)
             self.cut(set_up, cut, placement, fixtures, milling.strokes_of(cut, at_mill))
@@ -246,9 +247,21 @@ class Maker:
         return placement.moved(-(placement.turn @ shift))
 
     def begin(self, set_up: SetUpPlan, placement: Placement, fixtures: Mapping[str, Solid]) -> None:
-        """Keep the state before the first cut."""
+        """Keep the state before the first cut; the work must go where the card says that it is held."""
         if not any(state.set_up_id == set_up.id for state in self.starts):
             self.starts.append(State(set_up.id, "", self.work, placement, fixtures))
+            self.goes_in(set_up, placement.on_machine(self.work), fixtures)
+
+    def goes_in(self, set_up: SetUpPlan, work: Solid, fixtures: Mapping[str, Solid]) -> None:
+        """Note every fixture that the work itself would have to lie in."""
+        for name, fixture in fixtures.items():
+            shared = work ^ fixture
+            if shared.volume() <= TRACE:
+                continue
+            low, high = extent(shared)
+            first, second = sorted((b - a for a, b in zip(low, high, strict=True)), reverse=True)[:2]
+            if shared.volume() > CHORDS * first * first * second:
+                self.faults.append(f"{set_up.id}: the work does not go in: it would lie in the {name}")
 
     def cut(
         self,

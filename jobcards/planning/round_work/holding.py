@@ -352,10 +352,10 @@ def block_stick_out(
         opening=own["opening"],
     )
     low = [f for f in cuts if f.through or f.sizes["depth"].value > above.value - clear.value + 1e-9]
-    nothing = work.ledger.given(f"{set_up_id}.level", 0.0, work.unit, "standing out beyond the block", "how it is held")
-    if not low:
-        return nothing
     right = hold.out == "right end"
+    least = thicker_beyond(work, set_up_id, hold, shape, held)
+    if not low:
+        return least
     places = [
         (f, f.sizes["at"] if "at" in f.sizes else f.sizes["from" if right else "to"], f.sizes.get("diameter"))
         for f in low
@@ -368,6 +368,31 @@ def block_stick_out(
         )
     if "at" in feature.sizes and across is not None:
         span = work.of(set_up_id).length("span-far", milling.support_height, "past the hole", base=span, rise=across)
-    return work.of(set_up_id).length(
+    out = work.of(set_up_id).length(
         "stick-out", milling.support_height, "standing out beyond the block", base=span, rise=clear
+    )
+    return out if out.value >= least.value else least
+
+
+def thicker_beyond(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, held: Number) -> Number:
+    """How far a head thicker than the diameter held reaches from the end that stands out: it does not go into the V."""
+    right, clear = hold.out == "right end", work.rule("clearance")
+    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    thicker = feature is not None and any(
+        f.shape == "turned diameter"
+        and f.sizes["diameter"].value > held.value + 1e-9
+        and (f.sizes["from"].value >= feature.sizes["to"].value - 1e-9) == right
+        for f in shape.features
+    )
+    if feature is None or not thicker:
+        return work.ledger.given(
+            f"{set_up_id}.level", 0.0, work.unit, "standing out beyond the block", "how it is held"
+        )
+    edge = feature.sizes["to" if right else "from"]
+    if right:
+        edge = work.of(set_up_id).length(
+            "head", locating.flipped_position, "from the right end", length=shape.sizes["length"], position=edge
+        )
+    return work.of(set_up_id).length(
+        "stick-out-of-the-head", milling.support_height, "standing out beyond the block", base=edge, rise=clear
     )
