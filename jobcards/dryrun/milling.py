@@ -7,10 +7,10 @@ import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from jobcards.dryrun import shaping, straight
+from jobcards.dryrun import shaping, straight, tilted_head
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.reading import Reader
-from jobcards.dryrun.solids import Solid, box, cylinder, drill, extent, prism
+from jobcards.dryrun.solids import Solid, box, cylinder, drill, extent
 from jobcards.dryrun.tapping import tapped
 from jobcards.dryrun.zero import Origins
 from jobcards.planning.card import Cut, Position
@@ -27,6 +27,7 @@ class AtMill:
     read: Reader
     clear: float
     face_side: int = 0  # of an end that is milled: the side of x it looks to
+    feeler: float = 0.0  # how thick the shop's paper really is
 
     def origin(self, axis: str) -> float:
         """Where an axis reads nothing. Raises CannotFollow when it was never set."""
@@ -78,28 +79,6 @@ def pointed(cut: Cut, mill: AtMill) -> list[Solid]:
     return [drill(diameter, shoulder, mill.clear, point, centre) for centre in centres]
 
 
-def grooves(cut: Cut, mill: AtMill) -> list[Solid]:
-    """Grooves along y with the corner of a square end mill.
-
-    The spindle's upper end leans toward minus x by the tilt: the flank on that side is cut by the cutter's side and
-    stands at the tilt from upright, the other is cut by its end and stands square to it.
-    """
-    tilt, low = math.radians(mill.size(cut, "tilt")), mill.bottom(cut)
-    diameter = cutter_size(cut, mill.read, "diameter", 0.0)
-    length = cutter_size(cut, mill.read, "flute length", 2 * diameter)
-    if diameter <= 0:
-        raise CannotFollow("the cutter for the grooves has no diameter")
-    side = (-math.sin(tilt) * length, math.cos(tilt) * length)
-    end = (math.cos(tilt) * diameter, math.sin(tilt) * diameter)
-    (_, near, _), (_, far, _) = extent(mill.work)
-    strokes = []
-    for position in cut.positions:
-        x = mill.place(position, "x")
-        outline = [(x + a, low + b) for a, b in ((0, 0), end, (end[0] + side[0], end[1] + side[1]), side)]
-        strokes.append(prism(outline, near - diameter, far + diameter, "y"))
-    return strokes
-
-
 def end(cut: Cut, mill: AtMill) -> list[Solid]:
     """An end milled with the side of the cutter beside the jaws, its length below the underside of the work.
 
@@ -140,6 +119,7 @@ def face(cut: Cut, mill: AtMill) -> list[Solid]:
 STROKES: Mapping[str, Callable[[Cut, AtMill], list[Solid]]] = {
     **shaping.STROKES,
     **straight.STROKES,
+    **tilted_head.STROKES,
     "spot": pointed,
     "drill": pointed,
     "countersink": pointed,
@@ -148,7 +128,6 @@ STROKES: Mapping[str, Callable[[Cut, AtMill], list[Solid]]] = {
     "plunge": straight_down,
     "counterbore": straight_down,
     "bore": straight_down,
-    "grooves": grooves,
     "slope": slope,
     "face": face,
     "end": end,

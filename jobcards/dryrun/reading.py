@@ -61,6 +61,12 @@ def true_tip(card: Card, finder: Authored | None, default: float) -> float:
     return shop_length(card, size)
 
 
+def true_paper(card: Card) -> float:
+    """How thick the shop's paper feeler really is; nothing where it has none."""
+    papers = [tool.thickness for tool in card.shop.finders.values() if tool.kind == "paper" and tool.thickness]
+    return shop_length(card, papers[0]) if papers else 0.0
+
+
 def mill_of(card: Card, machine: Authored) -> Mill | None:
     """The shop's milling machine of that name, if it is one."""
     found = card.shop.machines.get(machine.text)

@@ -37,6 +37,7 @@ OPERATIONS = {
     "grooves": "serrations",
     "vee grooves": "serrations",
     "slope": "angle milling",
+    "tilted edges": "angle milling",
     "shaped": "shaping",
     "turn": "turning",
     "turn face": "facing",

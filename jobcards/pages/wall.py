@@ -32,6 +32,7 @@ SIZES_OF = {
     "hand countersink": (),
     "lay out": (),
     "grooves": ("depth", "tilt"),
+    "tilted edges": ("tilt", "touch", "depth"),
     "slope": ("depth", "angle"),
     "strokes": ("depth",),
     "plunged strokes": ("depth",),

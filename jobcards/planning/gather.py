@@ -20,6 +20,7 @@ WORDS_BY_CUT = {
     "hand countersink": ("deburring", "bench"),
     "lay out": ("measuring", "layout fluid"),
     "grooves": ("milling", "tilted head", "tilting the head"),
+    "tilted edges": ("milling", "tilted head", "tilting the head"),
     "slope": ("milling", "tilted work"),
     "strokes": ("milling", "side milling"),
     "plunged strokes": ("milling", "plunging"),
@@ -122,7 +123,7 @@ def plan_gather(
                     holding.append(line("work stop"))
         cutters += [(cut.cutter.name,) for cut in set_up.cuts if cut.cutter]
         finders += [(touch.finder,) for touch in set_up.zero if touch.finder]
-        if any(cut.kind == "grooves" for cut in set_up.cuts):
+        if any(cut.kind in ("grooves", "tilted edges") for cut in set_up.cuts):
             finders.append(line("dial indicator and holder, to sweep the head square"))
     instruments: list[Line] = [(row.instrument,) for row in inspection if row.instrument]
     groups = (

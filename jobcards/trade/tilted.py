@@ -162,3 +162,94 @@ def tilted_start(position: float, depth: float, tilt: float) -> float:
     not_negative(depth=depth)
     between(-90, 90, tilt=tilt)
     return position - depth * sin(tilt) / cos(tilt)
+
+
+@formula(title="Feeler on a slope", text="height = feeler / cos(angle)", source=GEOMETRY)
+def feeler_on_slope(feeler: float, angle: float) -> float:
+    """How high over an edge a sloping cutter stands while it drags a feeler there: the feeler lies square to the slope.
+
+    Args:
+        feeler [length]: thickness of the feeler
+        angle [deg]: slope of the cutter's end or side from level
+    Returns [length]: straight up from the edge to the slope
+    Raises CannotBeDone: when the feeler is less than 0 or the angle not between 0 and 90
+
+    >>> round(feeler_on_slope(0.0035, 60), 4)
+    0.007
+    """
+    not_negative(feeler=feeler)
+    between(0, 90, angle=angle)
+    return feeler / cos(angle)
+
+
+@formula(title="Width of a chamfer over its slope", text="width = size / cos(angle)", source=GEOMETRY)
+def chamfer_width(size: float, angle: float) -> float:
+    """How wide a chamfer is, measured over its own slope.
+
+    Args:
+        size [length]: measured on the face
+        angle [deg]: between the face and the chamfer
+    Returns [length]: from edge to edge of the chamfer
+    Raises CannotBeDone: when the size is not more than 0 or the angle not between 0 and 90
+
+    >>> round(chamfer_width(0.250, 45), 4)
+    0.3536
+    """
+    positive(size=size)
+    between(0, 90, angle=angle)
+    return size / cos(angle)
+
+
+@formula(title="Lowest point of a tilted cutter", text="low = depth + past * sin(angle)", source=GEOMETRY)
+def tilted_corner_drop(depth: float, past: float, angle: float) -> float:
+    """How far below the face the corner of a tilted cutter comes that stands a little past the chamfer it cuts.
+
+    Args:
+        depth [length]: of the chamfer, below the face
+        past [length]: how far the corner stands out beyond it, along the slope
+        angle [deg]: slope from level
+    Returns [length]: from the face down to the cutter's corner
+    Raises CannotBeDone: when a length is less than 0 or the angle not between 0 and 90
+
+    >>> round(tilted_corner_drop(0.250, 0.030, 45), 4)
+    0.2712
+    """
+    not_negative(depth=depth, past=past)
+    between(0, 90, angle=angle)
+    return depth + past * sin(angle)
+
+
+@formula(title="Bottom of a groove in tilted work, along", text="along = depth * sin(tilt)", source=GEOMETRY)
+def groove_bottom_along(depth: float, tilt: float) -> float:
+    """How far sideways the bottom of a groove lies from its middle line on the tilted face.
+
+    Args:
+        depth [length]: of the groove, square to its face
+        tilt [deg]: tilt of that face from level
+    Returns [length]: level, toward the end that stands higher
+    Raises CannotBeDone: when the depth is not more than 0 or the tilt not between 0 and 90
+
+    >>> round(groove_bottom_along(0.250, 45), 4)
+    0.1768
+    """
+    positive(depth=depth)
+    between(0, 90, tilt=tilt)
+    return depth * sin(tilt)
+
+
+@formula(title="Bottom of a groove in tilted work, down", text="down = depth * cos(tilt)", source=GEOMETRY)
+def groove_bottom_down(depth: float, tilt: float) -> float:
+    """How far below its middle line on the tilted face the bottom of a groove lies.
+
+    Args:
+        depth [length]: of the groove, square to its face
+        tilt [deg]: tilt of that face from level
+    Returns [length]: straight down
+    Raises CannotBeDone: when the depth is not more than 0 or the tilt not between 0 and 90
+
+    >>> round(groove_bottom_down(0.250, 30), 4)
+    0.2165
+    """
+    positive(depth=depth)
+    between(0, 90, tilt=tilt)
+    return depth * cos(tilt)

@@ -22,6 +22,14 @@ CHECKS = [
     Check("tilted.quill_feed", {"depth": 0.8, "tilt": 36.8698976458}, 1.0, 1e-08, GEOMETRY),
     Check("tilted.tilted_start", {"position": 1.0, "depth": 0.5, "tilt": 45.0}, 0.5, 1e-09, GEOMETRY),
     Check("tilted.tilted_start", {"position": 1.0, "depth": 0.4, "tilt": -36.8698976458}, 1.3, 1e-08, GEOMETRY),
+    # The same triangle: paper of 0.004 stands 0.005 over the edge; a chamfer of 0.8 on the face is 1.0 wide.
+    Check("tilted.feeler_on_slope", {"feeler": 0.004, "angle": 36.8698976458}, 0.005, 1e-08, GEOMETRY),
+    Check("tilted.feeler_on_slope", {"feeler": 0.004, "angle": 60.0}, 0.008, 1e-09, GEOMETRY),
+    Check("tilted.chamfer_width", {"size": 0.8, "angle": 36.8698976458}, 1.0, 1e-08, GEOMETRY),
+    # 0.6 deep, and 0.5 further down the slope of 3 in 5.
+    Check("tilted.tilted_corner_drop", {"depth": 0.6, "past": 0.5, "angle": 36.8698976458}, 0.9, 1e-08, GEOMETRY),
+    Check("tilted.groove_bottom_along", {"depth": 0.5, "tilt": 36.8698976458}, 0.3, 1e-08, GEOMETRY),
+    Check("tilted.groove_bottom_down", {"depth": 0.5, "tilt": 36.8698976458}, 0.4, 1e-08, GEOMETRY),
 ]
 
 

@@ -5,6 +5,8 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.holes import hand_turns
+from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
+from jobcards.planning.mill.tilted_vee import FED
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
@@ -16,23 +18,17 @@ def plan_grooves(asked: MillCut) -> Cut | None:
     """A row of grooves, each place counted from the first so that no error builds up."""
     work, cut_id, operation, feature, tool = asked.work, asked.id, asked.operation, asked.feature, asked.tool
     lying, mill = asked.lying, asked.mill
-    tilt = feature.sizes["tilt"]
-    if "x" not in asked.zeros.places:
-        work.problem(asked.set_up.mark, "no zero is found along x of the table", "add a touch to `zero:` for it")
+    tilt, axis = feature.sizes["tilt"], next(axis for axis in ("x", "y", "z") if lying.drawing_axis(axis) == "x")
+    if axis not in asked.zeros.places:
+        work.problem(asked.set_up.mark, f"no zero is found along {axis} of the table", "add a touch to `zero:` for it")
         return None
-    limit = work.shop_angle("shop-head-tilts", mill.head_tilts, "how far the head tilts")
-    if tilt.value > limit.value + 1e-9:
-        work.problem(
-            operation.mark,
-            f"the head tilts {limit.shown}° and the grooves need {tilt.shown}°",
-            "use a V-cutter, or tilt the work",
-        )
+    can_lean(asked, axis, tilt, "use a V-cutter, or tilt the work")
     if asked.cutter.kind != "end mill":
         work.problem(operation.place("cutter"), "serrations are cut with the corner of an end mill", "take an end mill")
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout")
     places = [groove_place(work, cut_id, feature, index) for index in range(int(feature.sizes["count"].value))]
     positions = tuple(
-        groove_reading(work, cut_id, index, place, lying, asked.zeros.places, step.value, mill)
+        groove_reading(work, cut_id, index, place, lying, axis, asked.zeros.places, step.value, mill)
         for index, place in enumerate(places)
     )
     speeds = asked.speed("milling", tool.sizes["diameter"])
@@ -42,7 +38,7 @@ def plan_grooves(asked: MillCut) -> Cut | None:
         "travel",
         setups.travel_for_cut,
         "table travel for one groove",
-        length=lying.along("y"),
+        length=lying.along("y" if axis == "x" else "x"),
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
     )
@@ -60,10 +56,11 @@ def plan_grooves(asked: MillCut) -> Cut | None:
         positions,
         sizes,
         {**speeds, **feeds, **passes, "travel": run, "time": time},
-        tuple(groove_words(sizes, passes)),
+        tuple(groove_words(sizes, passes, axis)),
         asked.text("why"),
         asked.text("check"),
         asked.text("caution"),
+        lean=groove_leaning(asked, axis, tilt).name,
     )
 
 
@@ -85,6 +82,7 @@ def groove_reading(
     index: int,
     place: Number,
     lying: Lie,
+    axis: str,
     zeros: dict[str, Number],
     step: float,
     mill: kit.Mill,
@@ -93,14 +91,15 @@ def groove_reading(
     count = work.ledger.given(
         f"{cut_id}-{index + 1}.count", float(index + 1), "1", "groove", "counted", formula="counted", show=WHOLE
     )
-    x = reading(work, f"{cut_id}-{index + 1}.x", "groove: reading X", lying, "x", place, zeros["x"], step)
-    return Position(line("{count}", count=count), x, hand=hand_turns(work, f"{cut_id}-{index + 1}.x", "x", x, mill))
+    number_id = f"{cut_id}-{index + 1}.{axis}"
+    got = reading(work, number_id, f"groove: reading {axis.upper()}", lying, axis, place, zeros[axis], step)
+    return position(line("{count}", count=count), axis, got, hand_turns(work, number_id, axis, got, mill))
 
 
-def groove_words(sizes: dict[str, Number], passes: dict[str, Number]) -> list[Line]:
+def groove_words(sizes: dict[str, Number], passes: dict[str, Number], axis: str) -> list[Line]:
     """How the grooves are cut."""
     return [
-        line("Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove."),
+        line(FED[axis]),
         line("Raise the work by {depth} for the full depth.", depth=sizes["depth"]),
         rates.depth_words(passes),
         line(
@@ -110,41 +109,6 @@ def groove_words(sizes: dict[str, Number], passes: dict[str, Number]) -> list[Li
         ),
         line("Set on every groove from the same side, so that the slack of the screw stays on one side."),
     ]
-
-
-def tilt_notes(work: Work, set_up_id: str, tilt: Number) -> tuple[list[Line], list[Line]]:
-    """How the head is tilted, and how it is brought back square."""
-    sweep, most = work.rule("tram sweep"), work.rule("tram reading")
-    out = work.of(set_up_id).angle(
-        "tram",
-        angles.tram_angle,
-        "angle that is still out at that reading",
-        reading=most,
-        sweep=sweep,
-        show=Show(places=3),
-    )
-    before = [
-        line(
-            "Tilt the head {tilt} so that the spindle's upper end leans to the left, seen from in front. The scale "
-            "is only a guide: check with the protractor between the table and the cutter's side.",
-            tilt=tilt,
-        ),
-        line("With the head tilted, the quill no longer moves straight up and down: set depth with the knee."),
-    ]
-    after = [
-        line("Do not leave the machine with its head tilted: whoever comes to it next trusts it to be square."),
-        line(
-            "Back to square: indicator in the spindle, sweep a circle {sweep} across on the clean table, left to "
-            "right and front to back.",
-            sweep=sweep,
-        ),
-        line(
-            "Nudge the head until the readings differ by no more than {most}. That is {out} out of square.",
-            most=most,
-            out=out,
-        ),
-    ]
-    return before, after
 
 
 def plan_slope(asked: MillCut) -> Cut | None:

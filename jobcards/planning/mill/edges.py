@@ -2,7 +2,7 @@
 
 from jobcards.planning import rates
 from jobcards.planning.card import Cut
-from jobcards.planning.mill import tilted_vee
+from jobcards.planning.mill import tilted_edges, tilted_vee
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.formed import formed_cut
 from jobcards.planning.mill.milled import areas, ready
@@ -87,7 +87,9 @@ def vee_cut_depth(asked: MillCut) -> tuple[Number, list[Line]]:
 
 
 def plan_chamfer_cut(asked: MillCut) -> Cut | None:
-    """Edges chamfered with the flank of a chamfer mill."""
+    """Edges chamfered with the flank of a chamfer mill; or with a square cutter, the head tilted."""
+    if asked.cutter.kind in tilted_edges.CUTTERS:
+        return tilted_edges.plan_tilted_edges(asked)
     if not ready(asked):
         return None
     work, sizes, tool = asked.work, asked.feature.sizes, asked.tool.sizes
@@ -95,7 +97,7 @@ def plan_chamfer_cut(asked: MillCut) -> Cut | None:
         wrong_cutter(
             asked,
             f"“{asked.operation.cutter}” does not mill a chamfer",
-            "take a chamfer mill with its point and diameter in the shop file",
+            "take a chamfer mill with its point and diameter in the shop file, or an end mill with the head tilted",
         )
         return None
     flank = work.of(asked.id).angle(

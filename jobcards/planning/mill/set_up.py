@@ -5,7 +5,7 @@ from jobcards.definition.job import Operation, SetUp
 from jobcards.planning import serrated_cuts
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
-from jobcards.planning.mill import angled, edges, formed, holes, milled
+from jobcards.planning.mill import angled, edges, formed, holes, milled, tilted_edges, tilted_head
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.kept_zero import keep_zero
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
@@ -17,8 +17,7 @@ from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter
 from jobcards.planning.route import Route, finished
 from jobcards.planning.stated import stated_cut
-from jobcards.planning.words import Line
-from jobcards.planning.work import slug
+from jobcards.planning.work import Work, slug
 from jobcards.trade import milling as sums
 
 
@@ -52,13 +51,10 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
         step,
         None if sloped else route.standing.get(hold.up),
     )
-    touches = zeros.touches + ((touch,) if touch else ())
-    notes: list[Line] = []
-    after: list[Line] = []
-    for cut in cuts:
-        if cut.kind == "grooves":
-            first, back = angled.tilt_notes(work, set_up_id, cut.sizes["tilt"])
-            notes, after = notes + first, after + back
+    on_edges = bool(cuts) and all(cut.kind == "tilted edges" for cut in cuts)  # each touched by itself
+    touches = zeros.touches + ((touch,) if touch and not on_edges else ())
+    tilted_head.check_same(work, set_up, cuts)
+    notes, after = tilted_head.notes(work, set_up_id, cuts)
     if set_up.keep_zero and before is not None:
         notes += flip_notes(work, set_up_id, set_up, lying, before)
     notes += travel_notes(work, set_up_id, set_up, cuts, lying, mill)
@@ -112,12 +108,19 @@ def vise_needs(route: Route, set_up: SetUp, set_up_id: str, zeros: Zeros) -> Nee
                     "above", sums.support_height, "work wanted above the jaws", base=feature.sizes["depth"], rise=clear
                 )
             )
-        if feature.along or feature.edges:
+        if feature.shape == "chamfer" and by_tilted_head(work, operation):
+            above.append(tilted_edges.room_beside(work, f"{set_up_id}-{slug(operation.cut)}", feature))
+        elif feature.along or feature.edges:
             above += milled.room_beside(work, f"{set_up_id}-{slug(operation.cut)}", feature)
         if feature.through:
             below.append(room_below(route, set_up_id, operation, clear))
     keep = route.parallels if set_up.keep_zero else None
     return Needs(max(above, key=lambda n: n.value), max(below, key=lambda n: n.value, default=None), keep)
+
+
+def by_tilted_head(work: Work, operation: Operation) -> bool:
+    """Whether a chamfer is asked for with a square cutter, so that the head tilts for it."""
+    return work.shop.cutters[operation.cutter].kind in tilted_edges.CUTTERS
 
 
 def room_below(route: Route, set_up_id: str, operation: Operation, clear: Number) -> Number:

@@ -1,41 +1,52 @@
-"""A square V-groove cut with the corner of an end mill in a tilted head: its end cuts one flank, its side the other."""
+"""A square V-groove cut with the corner of an end mill in a tilted head: its end cuts one flank, its side the other.
+
+Across the table the head tilts sideways for it, along the table it nods.
+"""
 
 from collections.abc import Mapping
 
 from jobcards.planning import rates
-from jobcards.planning.card import Cut, Position
+from jobcards.planning.card import Cut
 from jobcards.planning.mill.cut import MillCut
 from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.mill.milled import machine_axis, run_and_time
 from jobcards.planning.mill.suits import ANGLE_HAIR, wrong_cutter
+from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import side_milling, vees
 
+FED = {
+    "x": "Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove.",
+    "y": "Feed along the table; the corner of the cutter is the bottom of the groove.",
+}
+LOW_FACES = {"x": "left end", "y": "bottom", "z": "back"}
 SQUARE = 90.0  # degrees between the end and the side of an end mill
 
 
 def plan_tilted_vee(asked: MillCut) -> Cut | None:
-    """The groove along the table's y axis, the head tilted to the left, the cutter's corner at its bottom."""
+    """The groove with the cutter's corner at its bottom, the head leaning across it."""
     work, feature, sizes = asked.work, asked.feature, asked.feature.sizes
     tilt = work.of(asked.id).angle(
         "tilt", side_milling.flank_from_end, "tilt of the head from upright", point=sizes["angle"]
     )
-    if not tilted_head_suits(asked, tilt):
+    axis = "x" if machine_axis(asked.lying, feature.along) == "y" else "y"
+    if not tilted_head_suits(asked, axis, tilt):
         return None
-    x = reading(
+    got = reading(
         work,
-        f"{asked.id}.x",
-        f"{feature.name}: reading X of the cutter's corner",
+        f"{asked.id}.{axis}",
+        f"{feature.name}: reading {axis.upper()} of the cutter's corner",
         asked.lying,
-        "x",
+        axis,
         sizes["centre"],
-        asked.zeros.places["x"],
+        asked.zeros.places[axis],
         asked.step.value,
     )
-    place = Position(line("bottom of the groove"), x, hand=hand_turns(work, f"{asked.id}.x", "x", x, asked.mill))
+    hand = hand_turns(work, f"{asked.id}.{axis}", axis, got, asked.mill)
+    place = position(line("bottom of the groove"), axis, got, hand)
     diameter = asked.tool.sizes["diameter"]
     speeds = asked.speed("milling", diameter)
     feeds = asked.feed(speeds["speed"])
@@ -50,11 +61,12 @@ def plan_tilted_vee(asked: MillCut) -> Cut | None:
         (place,),
         {"depth": sizes["depth"], "tilt": tilt, "count": one_groove(asked)},
         {**speeds, **feeds, **passes, "travel": run, "time": time},
-        tuple(tilted_words(sizes, passes)),
+        tuple(tilted_words(sizes, passes, axis)),
         asked.text("why"),
         asked.text("check"),
         asked.text("caution"),
         rough=asked.operation.rough,
+        lean=groove_leaning(asked, axis, tilt).name,
     )
 
 
@@ -65,10 +77,10 @@ def one_groove(asked: MillCut) -> Number:
     )
 
 
-def tilted_words(sizes: Mapping[str, Number], passes: Mapping[str, Number]) -> list[Line]:
+def tilted_words(sizes: Mapping[str, Number], passes: Mapping[str, Number], axis: str) -> list[Line]:
     """How it is cut and measured."""
     return [
-        line("Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove."),
+        line(FED[axis]),
         line("Raise the work by {depth} for the full depth.", depth=sizes["depth"]),
         rates.depth_words(dict(passes)),
         line(
@@ -79,25 +91,20 @@ def tilted_words(sizes: Mapping[str, Number], passes: Mapping[str, Number]) -> l
     ]
 
 
-def tilted_head_suits(asked: MillCut, tilt: Number) -> bool:
-    """A square groove along y, a head that tilts so far, a zero by the cutter's own corner, a cutter long enough."""
+def tilted_head_suits(asked: MillCut, axis: str, tilt: Number) -> bool:
+    """A square groove, a head that tilts so far that way, a zero by the cutter's own corner, a cutter long enough."""
     work, sizes, before = asked.work, asked.feature.sizes, len(asked.work.problems)
-    name, mark = asked.feature.name, asked.operation.mark
+    name = asked.feature.name
     if abs(sizes["angle"].value - SQUARE) > ANGLE_HAIR:
         wrong = f"the corner of an end mill is square, and “{name}” is {sizes['angle'].shown}°"
         wrong_cutter(asked, wrong, "take a V-cutter of that angle")
-    if machine_axis(asked.lying, asked.feature.along) != "y":
-        work.problem(
-            mark, f"the head tilts sideways, and “{name}” lies along the table", "hold the work a quarter turn round"
-        )
-    limit = work.shop_angle("shop-head-tilts", asked.mill.head_tilts, "how far the head tilts")
-    if tilt.value > limit.value + 1e-9:
-        work.problem(mark, f"the head tilts {limit.shown}° and the groove needs {tilt.shown}°", "use a V-cutter")
-    if not any(touch.axis == "x" and touch.kind == "line" for touch in asked.zeros.touches):
+    can_lean(asked, axis, tilt, "use a V-cutter")
+    if not any(touch.axis == axis and touch.kind == "line" for touch in asked.zeros.touches):
+        low = LOW_FACES[asked.lying.drawing_axis(axis)]
         work.problem(
             asked.set_up.mark,
             "tilting the head moves the axis, so a zero found with the edge finder is lost",
-            "set the cutter's corner to a scribed line: zero: [{line: 1-1/2, from: left end}]",
+            f"set the cutter's corner to a scribed line: zero: [{{line: {sizes['centre'].shown}, from: {low}}}]",
         )
         return False
     flank = work.of(asked.id).length(
