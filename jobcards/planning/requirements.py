@@ -1,5 +1,7 @@
 """Requirements: what an expression of sizes comes to, at the worst and mostly, and which size upsets it."""
 
+import math
+
 from jobcards.definition.expression import Expression
 from jobcards.definition.job import Requirement
 from jobcards.planning.authored import authored
@@ -93,7 +95,7 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
             "arithmetic",
             formula=f"change of ({written.text}) over change of ({name})",
             inputs=(work.sizes[name].id,),
-            show=Show(places=2),
+            show=Show(places=places_of(moved)),
         )
         spread_number = work.of(f"{number_id}-{slug(name)}").rate(
             "share",
@@ -105,6 +107,15 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
         )
         out.append(Contribution(from_job(name), sensitivity, spread_number))
     return tuple(sorted(out, key=lambda c: -c.spread.value))
+
+
+def places_of(moved: float) -> int:
+    """Two places, or as many as a small one needs to show two figures.
+
+    >>> places_of(1.0), places_of(0.00447), places_of(0.0)
+    (2, 4, 2)
+    """
+    return 2 if abs(moved) < 1e-6 else min(max(2, 1 - math.floor(math.log10(abs(moved)))), 6)
 
 
 def spread(

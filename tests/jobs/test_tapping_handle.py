@@ -22,7 +22,7 @@ PENCIL = {
     # 1.5 of room for chips, and the point: 3.4 / tan 59° = 2.043
     "hub-left-end-left-thread-6-8-drill.depth": "19.793",
     # 12 + 0.4 of the pitch of 1
-    "arm-grip-end-knurl.grown": "12.400",
+    "arm-grip-end-grip-surface.grown": "12.400",
     # atan((12 - 10) / 2 / 13) = 4.399°
     "arm-slow-taper.half-angle": "4.399",
     # 9 + 13 + 16 + 5, 0.5 faced off and 4 before the jaws

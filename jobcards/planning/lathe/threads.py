@@ -170,7 +170,7 @@ def plan_single_point(
         cut_id,
         "thread",
         feature.name,
-        line("Thread {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
+        line("Cut {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
         tool,
         positions,
         {
@@ -287,7 +287,7 @@ def plan_die(
         cut_id,
         "thread",
         feature.name,
-        line("Thread {feature} with a die, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
+        line("Cut {feature} with a die, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
         tool,
         (),
         {"diameter": sizes["diameter"], "thread pitch": sizes["thread pitch"], "length": far},
