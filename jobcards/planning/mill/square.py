@@ -173,6 +173,8 @@ def face_cut(
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
     words = face_words(face, end, second, sizes, passes, done)
+    if end and lying.along("x").value < hold.sizes["jaw width"].value:
+        words.insert(1, packing_words(hold))
     return Cut(
         cut_id,
         "end" if end else "face",
@@ -219,6 +221,15 @@ def face_words(
     if "for grinding" in sizes:
         said.append(line("This leaves {left} on the {face} for grinding.", left=sizes["for grinding"], face=face))
     return said
+
+
+def packing_words(hold: HoldPlan) -> Line:
+    """Work that hangs out at one end of the jaws leaves their other end empty, and the moving jaw goes askew."""
+    return line(
+        "Put a piece of the same width, {opening}, between the jaws at their other end: the moving jaw then closes "
+        "square and does not let go.",
+        opening=hold.sizes["opening"],
+    )
 
 
 def reason(face: str, end: bool, done: list[str]) -> str:
