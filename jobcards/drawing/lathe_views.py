@@ -11,7 +11,7 @@ from jobcards.dryrun.revolved import radii_at
 from jobcards.dryrun.solids import Solid, box
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
-IN_AN_END = ("turned bore", "tapped end", "centre hole")
+IN_AN_END = ("turned bore", "taper bore", "bore thread", "bore groove", "tapped end", "centre hole")
 HATCH = 0.75 * EM  # from line to line, on paper
 GAP = (Piece(" ", small=True),)
 
@@ -69,7 +69,7 @@ def lengths(view: Drawn, shape: ShapePlan) -> list[Dimension]:
             out.append(linear(sizes["length"], (start, top), (end, top), "above"))
         elif feature.shape in ("turned groove", "undercut") and sizes["from"].value > 0:
             out.append(linear(sizes["from"], (0.0, top), (sizes["from"].value * view.scale, top), "above", short=True))
-        elif feature.shape in ("turned bore", "tapped end") and not feature.through:
+        elif feature.shape in ("turned bore", "taper bore", "bore thread", "tapped end") and not feature.through:
             depth = sizes["depth"].value
             start, end = (whole - depth, whole) if feature.enters == "right end" else (0.0, depth)
             out.append(linear(sizes["depth"], (start * view.scale, top), (end * view.scale, top), "above"))
@@ -96,8 +96,7 @@ def spot(feature: FeaturePlan, shape: ShapePlan, solid: Solid) -> tuple[float, f
     """Where a leader points: along the part, and above or below the axis."""
     sizes, whole = feature.sizes, shape.sizes["length"].value
     if feature.shape in IN_AN_END:
-        inward = 0.3 * sizes["depth"].value
-        across = sizes["mouth" if "mouth" in sizes else "diameter"].value
+        inward, across = into_end(feature)
         return (whole - inward if feature.enters == "right end" else inward), across / 2
     if feature.shape == "turned radius":
         rounded = sizes["radius"].value
@@ -106,6 +105,18 @@ def spot(feature: FeaturePlan, shape: ShapePlan, solid: Solid) -> tuple[float, f
         return sizes["at"].value - way * 0.29 * rounded, outer - 0.29 * rounded
     middle = (sizes["from"].value + sizes["to"].value) / 2
     return middle, outside_at(solid, middle)
+
+
+def into_end(feature: FeaturePlan) -> tuple[float, float]:
+    """How far in from its end a leader points to a shape on the axis, and how wide it is there."""
+    sizes = {name: number.value for name, number in feature.sizes.items()}
+    if feature.shape == "bore groove":
+        return (sizes["near"] + sizes["far"]) / 2, sizes["diameter"]
+    if feature.shape == "taper bore":
+        return 0.3 * sizes["depth"], 0.7 * sizes["large"] + 0.3 * sizes["small"]
+    if feature.shape == "bore thread":
+        return 0.6 * sizes["depth"], sizes["bore"]
+    return 0.3 * sizes["depth"], sizes["mouth" if "mouth" in sizes else "diameter"]
 
 
 def outside_at(solid: Solid, x: float) -> float:
@@ -120,11 +131,18 @@ def told(feature: FeaturePlan) -> Rows:
     if feature.shape in ("turned groove", "undercut"):
         across: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
         return (across, (*amount(sizes["width"]), *words(" wide", small=True)))
-    if feature.shape == "taper":
+    if feature.shape in ("taper", "taper bore"):
         ends: Row = (*amount(sizes["large"], "⌀"), *words(" to "), *amount(sizes["small"], "⌀"))
         return (ends, (*amount(sizes["half angle"]), *words(" to the axis", small=True)))
     if feature.shape == "turned thread":
         return ((Piece(feature.thread, sizes["diameter"].id),),)
+    if feature.shape == "bore groove":
+        bottom: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
+        return (bottom, (*amount(sizes["width"]), *words(" wide, ", small=True), *amount(sizes["near"])),
+                words(f"from the {feature.enters}", small=True))  # fmt: skip
+    if feature.shape == "bore thread":
+        said: Row = (Piece(feature.thread, sizes["diameter"].id),)
+        return (said, words("through", small=True)) if feature.through else (said,)
     if feature.shape == "turned bore":
         row: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
         return (row, words("through", small=True)) if feature.through else (row,)

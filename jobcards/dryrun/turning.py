@@ -10,7 +10,7 @@ farther than what is held lies back against chuck or collet.
 from collections.abc import Callable, Mapping, Sequence
 
 from jobcards.definition.shop import Lathe
-from jobcards.dryrun import lathe_strokes
+from jobcards.dryrun import bore_strokes, lathe_strokes
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, on_spindle
 from jobcards.dryrun.reading import Reader, true_tip
@@ -108,6 +108,7 @@ STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {
     "turn chamfer": turn_chamfer,
     "part off": part_off,
     **lathe_strokes.STROKES,
+    **bore_strokes.STROKES,
 }
 
 

@@ -57,13 +57,14 @@ SIZES_OF = {
     "thread": ("infeed angle", "length"),
     "knurl": ("pitch", "length"),
     "turn bore": ("diameter",),
+    "bore taper": ("scale", "travel"),
     "centre drill": ("mouth",),
     "lathe drill": (),
     "lathe ream": (),
     "lathe tap": (),
 }
 SET_RATES = ("speed", "feed", "strokes")
-LAST_PASS = ("turn", "turn bore", "thread", "taper by compound", "taper by set-over")
+LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "taper by compound", "taper by set-over")
 LEAVE_OR_TAKE = ("leave", "take off", "size")
 UNSAID = ("in", "mm", "1")  # the head of the sheet tells the unit of every length
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall

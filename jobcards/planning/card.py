@@ -39,7 +39,8 @@ class FeaturePlan:
     turned diameter: "diameter", "from", "to"; turned chamfer: "size";
     turned groove, undercut: "diameter", "width", "from", "to"; taper (`toward` its thin end): "large", "small",
     "half angle", "from", "to", "length"; turned thread: "diameter", "turn to", "thread pitch", "root", "thread depth",
-    "wire", "over wires", "from", "to"; turned bore: "diameter", "depth"; tapped end: as a tapped hole; centre hole:
+    "wire", "over wires", "from", "to"; turned bore: "diameter", "depth"; taper bore (wide at the end it
+    enters): "large", "small", "half angle", "depth"; tapped end: as a tapped hole; centre hole:
     "mouth", "pilot", "pilot length", "depth"; knurl: "pitch", "from", "to"; turned radius: "radius", "at";
     cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up
     on the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
@@ -221,6 +222,7 @@ class Cut:
     "thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length". "knurl": "pitch", "length".
     "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
+    "bore taper": the same at the mouth; "scale" and "travel" of the compound, "half angle", "depth".
     "centre drill", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the faced end.
     "turn radius": position z the corner; "radius". "turn face" may also have "whole length" to reach.
     "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".

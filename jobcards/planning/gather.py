@@ -1,6 +1,16 @@
 """Cautions that the card's machines and operations call for, and the list of things to gather first."""
 
-from jobcards.planning.card import Caution, CutListRow, GatherGroup, HoldPlan, InspectionRow, PartPlan, SetUpPlan
+from jobcards.planning.bought import to_gather
+from jobcards.planning.card import (
+    BoughtPlan,
+    Caution,
+    CutListRow,
+    GatherGroup,
+    HoldPlan,
+    InspectionRow,
+    PartPlan,
+    SetUpPlan,
+)
 from jobcards.planning.words import Authored, Line, as_text, line
 from jobcards.trade.cautions import cautions_for
 
@@ -39,6 +49,9 @@ WORDS_BY_CUT = {
     "thread": ("threading",),
     "knurl": ("turning",),
     "turn bore": ("boring",),
+    "bore taper": ("boring",),
+    "bore thread": ("threading", "boring"),
+    "bore groove": ("boring", "parting"),
     "centre drill": ("drilling",),
     "lathe drill": ("drilling",),
     "lathe ream": ("reaming",),
@@ -91,7 +104,10 @@ def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
 
 
 def plan_gather(
-    parts: tuple[PartPlan, ...], bars: tuple[CutListRow, ...], inspection: tuple[InspectionRow, ...]
+    parts: tuple[PartPlan, ...],
+    bars: tuple[CutListRow, ...],
+    bought: tuple[BoughtPlan, ...],
+    inspection: tuple[InspectionRow, ...],
 ) -> tuple[GatherGroup, ...]:
     """What to lay out before starting, so that nothing is hunted for in mid-job."""
     stock = [(*row.stock, *line(", {length} of it", length=row.bar_needed)) for row in bars]
@@ -128,6 +144,7 @@ def plan_gather(
     instruments: list[Line] = [(row.instrument,) for row in inspection if row.instrument]
     groups = (
         ("Stock", stock),
+        ("Bought", [to_gather(thing) for thing in bought]),
         ("Cutters", cutters),
         ("Holding", holding),
         ("Finding zero", finders),

@@ -8,9 +8,10 @@ import pytest
 from jobcards.drawing import Drawing, part_drawing
 from jobcards.drawing.lathe_views import HATCH, lines_over
 from jobcards.planning.card import PartPlan
-from tests.planning.lathe_cards import PLUG, SPINDLE, lathe_card
+from tests.planning.lathe_cards import JOBS, PLUG, SPINDLE, lathe_card
 
-PARTS = {part.id: (path, part) for path in (SPINDLE, PLUG) for part in lathe_card(path).parts}
+BORES = JOBS / "lathe-taper-bores.yml"
+PARTS = {part.id: (path, part) for path in (SPINDLE, PLUG, BORES) for part in lathe_card(path).parts}
 
 
 def drawn(part_id: str) -> Drawing:
@@ -25,6 +26,7 @@ def sizes_wanted(part: PartPlan) -> set[str]:
         "turned groove": ("diameter", "width", "from"),
         "undercut": ("diameter", "width", "from"),
         "taper": ("large", "small", "half angle", "length"),
+        "taper bore": ("large", "small", "half angle", "depth"),
         "turned thread": ("diameter", "length"),
         "turned bore": ("diameter",),
         "tapped end": ("diameter", "depth"),

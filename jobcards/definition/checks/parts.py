@@ -8,12 +8,12 @@ from jobcards.definition.checks.milled import check_milled
 from jobcards.definition.checks.round_work import check_round_work
 from jobcards.definition.checks.serrated import check_serrated
 from jobcards.definition.expression import Expression
-from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter, lathe
+from jobcards.definition.features import Bevel, Feature, Placed, Serrations, TurnedChamfer, TurnedDiameter, bored, lathe
 from jobcards.definition.job import Blank, Part
 from jobcards.definition.problem import Problem
 
 BARS = {"flat bar": ("width", "thickness"), "round bar": ("diameter",)}
-TURNED_SHAPES = (TurnedDiameter, TurnedChamfer, *lathe.MODELS)
+TURNED_SHAPES = (TurnedDiameter, TurnedChamfer, *lathe.MODELS, *bored.MODELS)
 MILLED_SHAPES = (Serrations, Bevel)
 
 

@@ -3,13 +3,13 @@
 from collections.abc import Callable, Iterator, Mapping
 
 from jobcards.dryrun.revolved import centre_hole, drilled_hole, outside_cone, radii_at, rounding
-from jobcards.dryrun.solids import Solid, cylinder, ring
+from jobcards.dryrun.solids import Solid, cone, cylinder, ring
 from jobcards.dryrun.target.holes import made_diameter
 from jobcards.dryrun.target.place import BEYOND, TOUCHES
 from jobcards.planning.card import Cut, FeaturePlan, PartPlan
 
 Taken = Callable[[FeaturePlan, Solid, PartPlan], Iterator[Solid]]
-NOTHING_TAKEN = ("turned thread", "knurl")  # a cylinder stays a cylinder there, and the card marks it so
+NOTHING_TAKEN = ("turned thread", "bore thread", "knurl")  # a cylinder stays a cylinder there, and the card marks it so
 
 
 def cuts_on(feature: FeaturePlan, part: PartPlan) -> list[Cut]:
@@ -73,6 +73,23 @@ def as_drilled(feature: FeaturePlan, part: PartPlan) -> Iterator[Solid]:
             yield facing_end(feature, part, drilled_hole(across, point, cut.sizes["depth"].value, 0.0, across))
 
 
+def taper_bore(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:
+    """A cone in from an end, running on beyond it, and the hole that was drilled for the bar."""
+    sizes = {name: number.value for name, number in feature.sizes.items()}
+    slope = (sizes["large"] - sizes["small"]) / sizes["depth"]
+    over = BEYOND * size(part)[1]
+    below = min(over, sizes["small"] / 4 / slope) if feature.through else 0.0
+    low, high = sizes["small"] - slope * below, sizes["large"] + slope * over
+    yield facing_end(feature, part, cone(-sizes["depth"] - below, low, over, high))
+    yield from as_drilled(feature, part)
+
+
+def bore_groove(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:
+    """A ring out of the wall of a bore."""
+    near, far = (feature.sizes[name].value for name in ("near", "far"))
+    yield facing_end(feature, part, cylinder(feature.sizes["diameter"].value, -far, -near))
+
+
 def tapped(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:
     """The thread as a cylinder of its outside diameter, and the hole that was drilled for it."""
     major, depth = feature.sizes["diameter"].value, feature.sizes["depth"].value
@@ -100,6 +117,8 @@ TAKEN: Mapping[str, Taken] = {
     "turned groove": groove,
     "undercut": groove,
     "turned bore": bore,
+    "taper bore": taper_bore,
+    "bore groove": bore_groove,
     "tapped end": tapped,
     "centre hole": centre,
     "turned radius": radius,

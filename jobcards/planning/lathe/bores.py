@@ -47,15 +47,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
     positions = []
     for index, diameter in enumerate(reached, start=1):
         place_id = f"{cut_id}-{index}"
-        dial = work.of(place_id).length(
-            "dial",
-            turning.boring_dial,
-            "cross-slide dial from the touch on the wall, away from the axis",
-            start=before,
-            finish=diameter,
-            reads_diameter=turn.reads_diameter,
-            show=dial_show(turn),
-        )
+        dial = wall_dial(turn, place_id, before, diameter)
         positions.append(dial_place(turn, place_id, line("bore to {diameter}", diameter=diameter), dial, depth))
     count = work.ledger.given(
         f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
@@ -78,6 +70,19 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         caution=said["caution"],
         rough=operation.rough,
         through=feature.through,
+    )
+
+
+def wall_dial(turn: Turning, place_id: str, before: Number, diameter: Number) -> Number:
+    """The dial for a bore, from the touch on the wall of the hole that was there."""
+    return turn.work.of(place_id).length(
+        "dial",
+        turning.boring_dial,
+        "cross-slide dial from the touch on the wall, away from the axis",
+        start=before,
+        finish=diameter,
+        reads_diameter=turn.reads_diameter,
+        show=dial_show(turn),
     )
 
 

@@ -76,6 +76,8 @@ def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: Featur
 
 def check_drill(turn: Turning, operation: Operation, feature: FeaturePlan, own: Number) -> bool:
     """Whether the drill suits what follows."""
+    if feature.shape == "taper bore":
+        return True  # its own planner has looked
     work, wanted = turn.work, feature.sizes["diameter"]
     if feature.shape == "tapped end":
         pitch = feature.sizes["thread pitch"]
@@ -136,7 +138,7 @@ def drill_depth(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             spare=work.rule("tap spare"),
         )
         return tip("depth", label, full)
-    if operation.rough:
+    if operation.rough and feature.shape == "turned bore":
         return sizes["depth"]  # the flat bottom takes the point with it
     return tip("depth", label, sizes["depth"])
 

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe import bores, ends, forms, grooves, tapers, threads
+from jobcards.planning.lathe import bores, ends, forms, grooves, taper_bores, tapers, threads
 from jobcards.planning.lathe.common import Turning, common, parting_place, texts
 from jobcards.planning.lathe.diameters import plan_diameter
 from jobcards.planning.lathe.ground import WHEEL
@@ -20,6 +20,7 @@ CUTS: dict[str, Callable[[Turning, str, Operation, FeaturePlan], Cut | None]] = 
     **tapers.CUTS,
     **threads.CUTS,
     **bores.CUTS,
+    **taper_bores.CUTS,
     **ends.CUTS,
 }
 

@@ -34,7 +34,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
     held = plan_chuck(route, set_up_id, set_up)
     if held is None:
         return None
-    outside = [f for f in route.shape.features if f.shape != "turned bore"]  # a bore is held by a mandrel inside
+    outside = [f for f in route.shape.features if f.shape == "turned diameter"]  # a bore is held by a mandrel inside
     by = next((f for f in outside if set_up.hold.by and f.name == set_up.hold.by), None)
     seat = by is not None and seated(route, set_up.hold.out, by)
     bar = standing_out(route, set_up.hold.out, by, seat)

@@ -75,30 +75,8 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     met = turn.met(turn.far(sizes))
     tool, found = common(turn, cut_id, operation, "turning", "turning", "finishing", met)
     half = sizes["half angle"]
-    travel = work.of(cut_id).length(
-        "travel-of-compound",
-        tapers.taper_side,
-        "travel of the compound along the side",
-        length=sizes["length"],
-        half=half,
-    )
-    if turn.lathe.compound_travel is not None:
-        most = work.shop_length("shop-compound.travel", turn.lathe.compound_travel, "how far the compound travels")
-        if travel.value > most.value:
-            work.problem(
-                operation.place("cut"),
-                f"the side of “{feature.name}” is {travel.shown} long, and the compound travels {most.shown}",
-                "turn it between centres with the tailstock set over, or shorten it",
-            )
-    across = 1.0 if turn.lathe.compound_counts_from == "cross slide" else 0.0
-    scale = work.of(cut_id).angle(
-        "scale",
-        turned_tapers.compound_scale,
-        "what the compound's scale shows",
-        half=half,
-        from_cross=across,
-        show=Show(places=2),
-    )
+    instead = "turn it between centres with the tailstock set over"
+    travel, scale = set_compound(turn, cut_id, operation, half, sizes["length"], instead)
     near = thin_end(turn, cut_id, feature)
     positions, count = passes(turn, cut_id, feature, near)
     time = rates.feed_time(work, cut_id, travel, found["feed"], count)
@@ -108,11 +86,7 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
             "is half of the angle that both sides make together.",
             half=half,
         ),
-        line(
-            "This compound's scale shows nothing when the compound lies along the {line}: set it to {scale}.",
-            line=from_shop("cross slide" if across else "lathe's axis"),
-            scale=scale,
-        ),
+        scale_words(turn, scale),
         line(
             "Lock the carriage with the tool {near} from the faced end; set the cross slide, pass by pass.", near=near
         ),
@@ -127,6 +101,47 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         turn, cut_id, operation, feature, "taper by compound", tool, positions,
         {**found, "passes": count, "time": time}, words, extra,
     )  # fmt: skip
+
+
+def set_compound(
+    turn: Turning, cut_id: str, operation: Operation, half: Number, length: Number, instead: str
+) -> tuple[Number, Number]:
+    """The compound's travel along the side of a taper, and what its scale shows; a problem when it travels less."""
+    work = turn.work
+    travel = work.of(cut_id).length(
+        "travel-of-compound", tapers.taper_side, "travel of the compound along the side", length=length, half=half
+    )
+    if turn.lathe.compound_travel is not None:
+        most = work.shop_length("shop-compound.travel", turn.lathe.compound_travel, "how far the compound travels")
+        if travel.value > most.value:
+            work.problem(
+                operation.place("cut"),
+                f"the side of “{operation.cut}” is {travel.shown} long, and the compound travels {most.shown}",
+                f"{instead}, or shorten it",
+            )
+    scale = work.of(cut_id).angle(
+        "scale",
+        turned_tapers.compound_scale,
+        "what the compound's scale shows",
+        half=half,
+        from_cross=1.0 if counts_from_cross(turn) else 0.0,
+        show=Show(places=2),
+    )
+    return travel, scale
+
+
+def counts_from_cross(turn: Turning) -> bool:
+    """Whether the compound's scale shows nothing along the cross slide, not along the axis."""
+    return turn.lathe.compound_counts_from == "cross slide"
+
+
+def scale_words(turn: Turning, scale: Number) -> Line:
+    """What the compound's scale is set to."""
+    return line(
+        "This compound's scale shows nothing when the compound lies along the {line}: set it to {scale}.",
+        line=from_shop("cross slide" if counts_from_cross(turn) else "lathe's axis"),
+        scale=scale,
+    )
 
 
 def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:

@@ -7,6 +7,7 @@ from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
 from jobcards.planning.shapes import (
     angled,
+    bored,
     by_hand,
     holes,
     lathe,
@@ -32,6 +33,7 @@ PLANNERS: dict[type, Planner] = {
     **undercut.PLANNERS,
     **lathe.PLANNERS,
     **lathe_tapers.PLANNERS,
+    **bored.PLANNERS,
     **round_work.PLANNERS,
 }
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 
 from jobcards import quantity
-from jobcards.definition.features import Feature, lathe
+from jobcards.definition.features import Feature, bored, lathe
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number, Show
 from jobcards.planning.shapes.lathe import along, within
@@ -24,6 +24,7 @@ from jobcards.trade import (
 from jobcards.trade.formula import CannotBeDone, formula_of
 
 RATE = Show(places=5)
+Tapered = lathe.Taper | bored.TaperBore
 
 
 def plan_taper(work: Work, feature_id: str, name: str, written: Feature, part: Mapping[str, Number]) -> FeaturePlan:
@@ -31,6 +32,12 @@ def plan_taper(work: Work, feature_id: str, name: str, written: Feature, part: M
     assert isinstance(written, lathe.Taper)
     sizes = along(work, feature_id, name, written, "start", "length")
     within(name, sizes, part)
+    ends = both_ends(work, feature_id, name, written, sizes["length"])
+    return FeaturePlan(name, "taper", "", {**ends, **sizes}, toward=written.thin)
+
+
+def both_ends(work: Work, feature_id: str, name: str, written: Tapered, length: Number) -> dict[str, Number]:
+    """The diameters at both ends and the half angle."""
     given = {
         end: work.expression(f"{feature_id}.{end}", expression, f"{name}: diameter at the {word} end")
         for end, expression, word in (("large", written.large, "thick"), ("small", written.small, "thin"))
@@ -42,24 +49,22 @@ def plan_taper(work: Work, feature_id: str, name: str, written: Feature, part: M
             raise CannotBeDone(f"{name} has two diameters and a rate; leave one of them out")
         large, small = given["large"], given["small"]
     else:
-        large, small = other_end(work, feature_id, name, written, given, rate, sizes["length"])
+        large, small = other_end(work, feature_id, name, written, given, rate, length)
     half = work.of(feature_id).angle(
         "half-angle",
         tapers.half_angle,
         f"{name}: between its side and the axis",
         large=large,
         small=small,
-        length=sizes["length"],
+        length=length,
         show=Show(places=3),
     )
     if half.value <= 0:
         raise CannotBeDone(f"both ends of {name} measure {large.shown}: there is no taper")
-    return FeaturePlan(
-        name, "taper", "", {"large": large, "small": small, "half angle": half, **sizes}, toward=written.thin
-    )
+    return {"large": large, "small": small, "half angle": half}
 
 
-def rate_of(work: Work, feature_id: str, name: str, written: lathe.Taper) -> Number | None:
+def rate_of(work: Work, feature_id: str, name: str, written: Tapered) -> Number | None:
     """The rate on the diameter, where the drawing gives one."""
     if written.taper and written.half_angle is not None:
         raise CannotBeDone(f"{name} has a rate and a half angle; leave one of them out")
@@ -93,7 +98,7 @@ def other_end(
     work: Work,
     feature_id: str,
     name: str,
-    written: lathe.Taper,
+    written: Tapered,
     given: Mapping[str, Number],
     rate: Number | None,
     length: Number,
@@ -123,7 +128,7 @@ def other_end(
     return large, small
 
 
-def standard_large(work: Work, feature_id: str, name: str, written: lathe.Taper) -> Number:
+def standard_large(work: Work, feature_id: str, name: str, written: Tapered) -> Number:
     """The gauge line of a standard taper. Raises CannotBeDone when the drawing names no such taper and no end."""
     read = turned_tapers.read_taper(written.taper) if written.taper else None
     if read is None or read.kind != "standard":
