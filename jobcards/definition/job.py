@@ -25,6 +25,7 @@ from jobcards.definition.processes import Assemble, Grind, Heat, Saw
 from jobcards.definition.size import Size, StatedSize
 
 AXIS_WAYS = ("both sides", "near side", "far side", "cutter at the near side", "cutter at the far side", "indicator")
+CENTRED_BY = ("indicator", "plug", "edges")
 LEVELS = ("beginner", "some practice", "experienced")
 MOST_VARIANTS = 12
 
@@ -99,6 +100,16 @@ class Hold(Model):
         "where strap clamps stand",
         "[{over: left end}, {over: right end}]",
         default=[],
+    )
+    centre: str = key(
+        Name(), "on a rotary table: the feature whose middle stands over the table's axis", "locating bore", default=""
+    )
+    centred_by: str = key(
+        Choice(CENTRED_BY),
+        "how it is brought there: a bore swept or plugged, or two edges touched",
+        "plug",
+        yaml="centred by",
+        default="indicator",
     )
     against_stop: str = key(Choice(FACES), "the face against the stop", "left end", yaml="against stop", default="")
     on: str = key(Name(), "what it stands on: a name from the shop's holding list", "parallels", default="")
@@ -289,6 +300,15 @@ class Requirement(Model):
 
 
 @dataclass(kw_only=True)
+class Bought(Model):
+    """A thing that the job needs and that is bought ready made: a screw, a pin, a spring."""
+
+    size: str = key(Text(most=80), "what to ask for", "1/4-20 × 1", default="")
+    quantity: int = key(Whole(1, 500), "how many", "2", default=1)
+    what_for: str = key(Text(), "what it does in this job", "holds the base down", yaml="for", default="")
+
+
+@dataclass(kw_only=True)
 class Job(Model):
     """A job definition, or one of its variants. `family`: address and title of each card that the file makes."""
 
@@ -322,6 +342,12 @@ class Job(Model):
         default={},
     )
     parts: dict[str, Part] = key(Named(Nested(Part)), "the parts, by name", "{rocker: {…}}")
+    bought: dict[str, Bought] = key(
+        Named(Nested(Bought)),
+        "what is bought ready made, by name; it stands in the list of things to gather",
+        "{cap screw: {size: 1/4-20 × 1, quantity: 2, for: holds the base down}}",
+        default={},
+    )
     requirements: dict[str, Requirement] = key(
         Named(Nested(Requirement)), "what must come out right", "{flange below the face: {…}}", default={}
     )

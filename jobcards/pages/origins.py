@@ -9,7 +9,7 @@ from jobcards.planning.work import slug
 def line_of(job: Job, number_id: str) -> str:
     """The line of the definition that a number belongs to, as `FILE:LINE`; nothing for one of the shop or a table.
 
-    A size leads to its own line, all else to its feature, operation, set-up, part or requirement.
+    A size leads to its own line, all else to its feature, operation, set-up, part, requirement or bought thing.
     """
     thing = number_id.partition(".")[0].removeprefix("dry-run.")
     fitting = [(name, mark) for name, mark in places(job) if thing == name or thing.startswith(f"{name}-")]
@@ -25,6 +25,8 @@ def places(job: Job) -> Iterator[tuple[str, Mark]]:
         yield f"size-{slug(size.name)}", size.mark
     for name, requirement in job.requirements.items():
         yield f"requirement-{slug(name)}", requirement.mark
+    for name, thing in job.bought.items():
+        yield f"bought-{slug(name)}", thing.mark
     for part_name, part in job.parts.items():
         part_id = slug(part_name)
         yield part_id, part.mark

@@ -8,6 +8,7 @@ from jobcards.pages.dividing import move_in_short
 from jobcards.pages.html import Html, element, escape, heading, join
 from jobcards.pages.wall_layout import Block, arrange
 from jobcards.pages.writing import Writer, furniture, owned, tick
+from jobcards.planning.bought import in_short
 from jobcards.planning.card import Card, Cut, FeaturePlan, HoldPlan, InspectionRow, Position, SetUpPlan, Touch
 from jobcards.planning.number import Number
 
@@ -73,11 +74,7 @@ FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line o
 def wall_page(card: Card, site_url: str = "") -> str:
     """The finished page."""
     writer = Writer()
-    blocks = [set_up_block(writer, card, each) for each in card.set_ups]
-    measured = close_limits(card)
-    if measured:
-        blocks.append(limits_block(writer, measured))
-    layout = arrange(blocks)
+    layout = arrange(all_blocks(writer, card))
     columns = (element("div", *(block.html for block in column), class_="wall-column") for column in layout.columns)
     sheet = element(
         "div",
@@ -90,6 +87,14 @@ def wall_page(card: Card, site_url: str = "") -> str:
     return QUIET + html.page(
         [heading(1, writer.authored(card.title)), marks_line(card, site_url, "wall/index.html"), sheet]
     )
+
+
+def all_blocks(writer: Writer, card: Card) -> list[Block]:
+    """The set-ups in order, what is bought, and last the limits to measure to."""
+    blocks = [set_up_block(writer, card, each) for each in card.set_ups]
+    blocks += [bought_block(writer, card)] if card.bought else []
+    measured = close_limits(card)
+    return [*blocks, limits_block(writer, measured)] if measured else blocks
 
 
 def marks_line(card: Card, site_url: str, page: str) -> Html:
@@ -273,6 +278,13 @@ def position(writer: Writer, place: Position) -> Html:
     """The readings of one place."""
     axes = ((axis, number) for axis, number in zip("xyz", place_axes(place), strict=True) if number)
     return join([element("span", f"{axis} ", strong(writer, number), class_="reading") for axis, number in axes], " ")
+
+
+def bought_block(writer: Writer, card: Card) -> Block:
+    """What is bought ready made."""
+    return Block(
+        "wall-bought", (row("title", "Bought"), *(row("limit", writer.line(in_short(each))) for each in card.bought))
+    )
 
 
 def close_limits(card: Card) -> Sequence[InspectionRow]:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from jobcards.definition.job import Job
 from jobcards.definition.shop import Shop
+from jobcards.planning.card_lists import BoughtPlan as BoughtPlan
 from jobcards.planning.card_lists import Caution as Caution
 from jobcards.planning.card_lists import Contribution as Contribution
 from jobcards.planning.card_lists import CutListRow as CutListRow
@@ -342,6 +343,7 @@ class Card:
     time: Number
     revisions: tuple[tuple[Authored, Authored, Line], ...]  # letter, date, change; oldest first
     picture: str  # the part shown at the head
+    bought: tuple[BoughtPlan, ...] = ()
 
     @property
     def set_ups(self) -> tuple[SetUpPlan, ...]:

@@ -59,6 +59,16 @@ class Caution:
 
 
 @dataclass(frozen=True)
+class BoughtPlan:
+    """A thing that is bought ready made."""
+
+    name: Authored
+    size: Line
+    quantity: Number
+    what_for: Line
+
+
+@dataclass(frozen=True)
 class GatherGroup:
     """A group of the list of things to gather before starting."""
 

@@ -6,6 +6,7 @@ from jobcards.definition import Job, ProblemsFound, Shop
 from jobcards.definition.problem import advise
 from jobcards.planning.alternatives import plan_alternatives
 from jobcards.planning.authored import authored
+from jobcards.planning.bought import plan_bought
 from jobcards.planning.card import Card, PartPlan
 from jobcards.planning.checks import check_card
 from jobcards.planning.gather import plan_cautions, plan_gather
@@ -46,6 +47,7 @@ def work_out(work: Work) -> Card:
     bars = plan_cut_list(work, parts)
     requirements = plan_requirements(work)
     inspection = plan_inspection(work, parts)
+    bought = plan_bought(work)
     check_card(work, parts, inspection)
     set_ups = [set_up for part in parts for set_up in part.set_ups]
     times = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
@@ -70,7 +72,8 @@ def work_out(work: Work) -> Card:
         learn=tuple(authored(text, work.sizes) for text in job.learn),
         parts=parts,
         cautions=plan_cautions(parts),
-        gather=plan_gather(parts, bars, inspection),
+        gather=plan_gather(parts, bars, bought, inspection),
+        bought=bought,
         cut_list=bars,
         requirements=requirements,
         inspection=inspection,
