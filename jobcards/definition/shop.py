@@ -144,6 +144,7 @@ class SineBar(Model):
     kind: str = key(Choice(("sine bar",)), "what it is", "sine bar")
     length: Expression = key(Length(positive=True), "between its rolls", "5")
     height: Expression = key(Length(positive=True), "from the rolls' underside to its top", "1")
+    width: Expression | None = key(Length(positive=True), "across it; it must go between the jaws", "1/2", default=None)
     blocks: str = key(Name(), "a set of the gauge-block table", "inch 81")
 
 

@@ -88,7 +88,9 @@ def sine_bar(hold: HoldPlan, read: Reader, work: Solid, side: int) -> Solid:
         distance = run + along * length / 2
         x = distance * math.cos(tilt) + drop * math.sin(tilt)
         outline.append((seat_x + side * x, seat_z + distance * math.sin(tilt) - drop * math.cos(tilt)))
-    return prism(outline, low[1], high[1], "y")
+    width = min(read.size(hold.sizes, "sine bar width") or high[1] - low[1], high[1] - low[1])
+    middle = (low[1] + high[1]) / 2
+    return prism(outline, middle - width / 2, middle + width / 2, "y")
 
 
 def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]:
@@ -102,9 +104,12 @@ def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]
         bar = min(held, 2 * radii_at(work, high[2] - MOST)[1])  # the hole as it is by now
         return {"chuck": cylinder(bar, low[2] - grip / 2, high[2] + grip / 2)}
     solids = {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}
-    if hold.kind == "between centres":
-        solids["centre"] = centre_in(work, read(hold.sizes["centre point"]))
     return solids
+
+
+def tail_centre(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]:
+    """The tailstock's centre where the card has one; it is brought up as soon as its hole is there."""
+    return {"centre": centre_in(work, read(hold.sizes["centre point"]))} if "centre point" in hold.sizes else {}
 
 
 def centre_in(work: Solid, point: float) -> Solid:

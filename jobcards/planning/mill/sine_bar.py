@@ -34,8 +34,16 @@ def plan_sine_hold(
     sizes = vise_sizes(work, set_up.hold.holder, vise)
     sizes["opening"] = lying.along("y")
     sizes.update(stop_sizes(work))
-    bar_sizes = work.shop_lengths(f"shop-{slug(bar_name)}", bar, {"length": "length", "height": "height"})
+    keys = {"length": "length", "height": "height", "width": "width"}
+    bar_sizes = work.shop_lengths(f"shop-{slug(bar_name)}", bar, keys)
     sizes.update({f"sine bar {name}": number for name, number in bar_sizes.items()})
+    across = bar_sizes.get("width")
+    if across is not None and across.value > sizes["opening"].value:
+        work.problem(
+            set_up.hold.place("on"),
+            f"the sine bar is {across.shown} wide, and the jaws close to {sizes['opening'].shown} on the work",
+            "hold it by its wider faces, or add a narrower bar to the shop file",
+        )
     exact = work.of(hold_id).length(
         "sine",
         angles.sine_bar_height,
