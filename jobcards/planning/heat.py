@@ -246,12 +246,20 @@ def temper(route: Route, cut_id: str, written: asked.Temper, known: Hardening) -
         )
         return None
     held = soak(route, cut_id, written.soak, known)
-    steps = [
-        line("At once, within the hour: polish a face bright, so that the colour can be seen."),
-        line("Bring it slowly to {heat} and hold it {soak}.", heat=temperature, soak=held),
-    ]
+    slowly = line("Bring it slowly to {heat} and hold it {soak}.", heat=temperature, soak=held)
     if colour:
-        steps.append(line("Without an oven: heat it from the thick end and quench when {colour} comes.", colour=colour))
+        steps = [
+            line("At once, within the hour: polish a face bright, so that the colour can be seen."),
+            slowly,
+            line("Without an oven: heat it from the thick end and quench when {colour} comes.", colour=colour),
+        ]
+        check = line("The colour is even from end to end; a fine file just marks it.")
+    else:
+        steps = [
+            line("At once, within the hour. No temper colour shows this heat: go by a thermometer beside the work."),
+            slowly,
+        ]
+        check = line("Try a fine file where it does no harm, and compare with a piece that was only quenched.")
     steps.append(line("Let it cool in still air."))
     return Cut(
         cut_id,
@@ -264,7 +272,7 @@ def temper(route: Route, cut_id: str, written: asked.Temper, known: Hardening) -
         timed(route, cut_id, held),
         tuple(steps),
         why=line("As quenched the work is full of stress and may crack by itself."),
-        check=line("The colour is even from end to end; a fine file just marks it."),
+        check=check,
     )
 
 
