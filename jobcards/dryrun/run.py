@@ -6,9 +6,10 @@ from dataclasses import dataclass, field, replace
 import numpy as np
 
 from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, turning
+from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tilt_of, vise_fixtures
+from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tail_centre, tilt_of, vise_fixtures
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
@@ -84,6 +85,7 @@ class Maker:
     work: Solid
     origins: Origins = field(default_factory=dict)
     registered: bool = False
+    lying: Placement | None = None  # under clamps: how the work lies while they are moved
     starts: list[State] = field(default_factory=list)
     states: list[State] = field(default_factory=list)
     collisions: list[Collision] = field(default_factory=list)
@@ -187,6 +189,8 @@ class Maker:
 
     def clamp(self, set_up: SetUpPlan, hold: HoldPlan, cut: Cut | None = None) -> tuple[Placement, dict[str, Solid]]:
         """The work in the vise as the hold says, and what is round it. An end to be cut stands out beside it."""
+        if hold.kind in CLAMPED:
+            return self.under_clamps(set_up, hold)
         if hold.kind not in VISES:
             raise CannotFollow(f"{set_up.id}: work in “{hold.kind}” cannot be dry-run at the mill")
         turn = turn_of(hold.up, hold.fixed_jaw)
@@ -199,6 +203,20 @@ class Maker:
         middle = None if cut is None or cut.kind != "end" else self.jaws_beside(cut, hold, placement)
         rises = -1 if hold.high_end and placement.outward(hold.high_end)[0] < 0 else 1
         fixtures = vise_fixtures(hold, self.read, placement.on_machine(self.work), middle, rises)
+        self.begin(set_up, placement, fixtures)
+        return placement, fixtures
+
+    def under_clamps(self, set_up: SetUpPlan, hold: HoldPlan) -> tuple[Placement, dict[str, Solid]]:
+        """The work under strap clamps. Where its zero is kept it still lies as it lay, only the clamps are moved."""
+        turn = turn_of(hold.up, hold.fixed_jaw)
+        placement = seated(self.work, turn, 0, seat_height(hold, self.read))
+        if any(touch.kind == "kept" for touch in set_up.zero):
+            if self.lying is None or not np.array_equal(self.lying.turn, turn):
+                raise CannotFollow(f"{set_up.id}: the work does not lie as before, so its zero cannot be kept")
+            placement = self.lying
+        self.lying = placement
+        fixtures, faults = clamped_fixtures(hold, self.read, placement, placement.on_machine(self.work))
+        self.faults += [f"{set_up.id}: {fault}" for fault in faults]
         self.begin(set_up, placement, fixtures)
         return placement, fixtures
 
@@ -216,11 +234,12 @@ class Maker:
             raise CannotFollow(f"{set_up.id} has no lathe of the shop, or does not tell how the work is held")
         placement = turning.chucked(self.work, set_up.hold, self.read)
         fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work))
+        if not any(cut.kind == "centre drill" for cut in set_up.cuts):
+            fixtures |= tail_centre(set_up.hold, self.read, placement.on_machine(self.work))
         self.begin(set_up, placement, fixtures)
         touched = turning.touch_bar(set_up.zero, placement.on_machine(self.work), self.card, lathe, self.read)
-        supported = set_up.hold.kind == "between centres"
         for cut in machine_cuts(set_up):
-            now = replace(touched.now(placement.on_machine(self.work)), supported=supported)
+            now = replace(touched.now(placement.on_machine(self.work)), supported="centre" in fixtures)
             if cut.kind in lathe_strokes.MARKED:
                 self.marked(set_up, cut, now, fixtures)
                 continue
@@ -228,6 +247,8 @@ class Maker:
             self.cut(set_up, cut, placement, fixtures, [s.sweep for s in strokes], [s.gone for s in strokes])
             if cut.kind == "turn face" and not self.registered:
                 placement = self.register(set_up.hold.out, placement)
+            if cut.kind == "centre drill":
+                fixtures = fixtures | tail_centre(set_up.hold, self.read, placement.on_machine(self.work))
 
     def marked(self, set_up: SetUpPlan, cut: Cut, now: AtLathe, fixtures: Mapping[str, Solid]) -> None:
         """A thread or a knurl: its stretch stays a plain cylinder; its tool must meet nothing on its way."""

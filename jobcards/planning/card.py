@@ -121,6 +121,8 @@ class HoldPlan:
     round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
     the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
     "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
+    a block under `clamps` "on rotary table": "table diameter", "table thickness", "angle up" (to the right at first),
+    "centred on" (the bore that is swept or plugged), where clamped also as on the table; `way` it turns.
     """
 
     kind: str
@@ -135,6 +137,7 @@ class HoldPlan:
     out: str = ""
     instructions: tuple[Line, ...] = ()
     clamps: tuple[ClampPlan, ...] = ()
+    way: str = ""  # of a block on a rotary table: "clockwise" or "anticlockwise" from above, to greater angles
 
 
 @dataclass(frozen=True)

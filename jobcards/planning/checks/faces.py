@@ -1,11 +1,12 @@
 """No set-up holds, seats or touches the work by a face that is still as sawn, or that is cut away by then."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 from jobcards.definition.job import Part, SetUp
 from jobcards.planning.card import HoldPlan, PartPlan, SetUpPlan, ShapePlan
-from jobcards.planning.checks.footprint import AXES, Rect, block_of, boxes, covered, on_face
+from jobcards.planning.checks.clamped import check_clamped
+from jobcards.planning.checks.footprint import AXES, Rect, block_of
+from jobcards.planning.checks.worked import Worked, beside, cutters, whole
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job
@@ -17,33 +18,6 @@ NOTHING_LEFT = 0.98  # cut away by more than this, a face does not hold
 HALF = 0.5  # cut away by more than this between the jaws, the card says so
 HAIR = 1e-9
 TOUCHED = ("edge", "middle", "between")
-
-
-@dataclass
-class Worked:
-    """The faces of a block on its way: which are brought to size, and what is cut out of each."""
-
-    shape: ShapePlan
-    finished: set[str] = field(default_factory=set)
-    gone: dict[str, list[Rect]] = field(default_factory=dict)
-    by: dict[str, list[str]] = field(default_factory=dict)  # the features that took it
-
-    def cut(self, feature_name: str) -> None:
-        """A feature is cut."""
-        feature = next((f for f in self.shape.features if f.name == feature_name), None)
-        if feature is None:
-            return
-        block = block_of(self.shape)
-        for box in boxes(feature, self.shape):
-            for face in FACES:
-                rect = on_face(box, face, block)
-                if rect is not None:
-                    self.gone.setdefault(face, []).append(rect)
-                    self.by.setdefault(face, []).append(feature_name)
-
-    def away(self, face: str, window: Rect) -> float:
-        """Which part of a window on a face is cut away."""
-        return covered(self.gone.get(face, []), window)
 
 
 def check_faces(
@@ -60,6 +34,8 @@ def check_faces(
             continue
         if set_up.kind in HELD_BY_VISE and set_up.hold is not None and set_up.hold.kind in VISES:
             check_hold(work, plan, worked, asked, set_up)
+        elif set_up.kind == "mill" and set_up.hold is not None and set_up.hold.clamps:
+            check_clamped(work, plan, worked, asked, set_up)
         for cut in set_up.cuts:
             if cut.face:
                 worked.finished.add(cut.face)
@@ -130,15 +106,6 @@ def check_parallel(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hol
             work.warnings += [] if warning in work.warnings else [warning]
 
 
-def beside(shape: ShapePlan, seat: str, jaw: str, thickness: float) -> Rect:
-    """The strip of a face that lies on the parallel along a jaw."""
-    block = block_of(shape)
-    across, end = FACES[jaw]
-    strip = (block[across] - thickness, block[across]) if end > 0 else (0.0, thickness)
-    first, second = (strip if axis == across else (0.0, block[axis]) for axis in range(3) if axis != FACES[seat][0])
-    return first, second
-
-
 def check_grip(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, face: str) -> None:
     """Enough of a face is left between the jaws: a problem when nothing is, a caution when less than half is."""
     assert asked.hold is not None
@@ -159,19 +126,6 @@ def check_grip(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: H
         )
         if warning not in work.warnings:
             work.warnings.append(warning)
-
-
-def cutters(worked: Worked, face: str) -> str:
-    """What took a face away, in words."""
-    names = ", ".join(f"“{name}”" for name in dict.fromkeys(worked.by.get(face, [])))
-    return f"{names} took it"
-
-
-def whole(shape: ShapePlan, face: str) -> Rect:
-    """The window of a whole face."""
-    block = block_of(shape)
-    first, second = ((0.0, block[axis]) for axis in range(3) if axis != FACES[face][0])
-    return first, second
 
 
 def gripped(shape: ShapePlan, hold: HoldPlan, face: str) -> Rect:

@@ -8,11 +8,14 @@ from jobcards.planning.orientation import Lie
 from jobcards.planning.words import line
 from jobcards.planning.work import Work
 from jobcards.trade import locating
+from jobcards.trade.setups import FACES
 
 
 def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros) -> Zeros:
     """The zero carried over a flip against the same stop and jaw; places on the drawing follow from the new faces."""
     assert set_up.hold is not None
+    if set_up.hold.clamps or before.hold is not None:
+        return clamps_moved(work, zero_id, set_up, lying, before)
     pairs = {before.jaw: set_up.hold.against_fixed_jaw, before.stop: set_up.hold.against_stop}
     places: dict[str, Number] = {}
     touches: list[Touch] = []
@@ -70,8 +73,34 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
     return Zeros(places, in_order, set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
 
 
+def clamps_moved(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros) -> Zeros:
+    """The zero of work that stays where it lies while its clamps are moved, one after the other."""
+    now, then = set_up.hold, before.hold
+    assert now is not None
+    if then is None or (now.holder, now.up, now.away, now.on) != (then.holder, then.up, then.away, then.on):
+        work.problem(
+            set_up.place("keep_zero"),
+            "work under clamps keeps its zero only where it stays as it lies while they are moved",
+            "hold it as in the set-up before, or find zero anew",
+        )
+    touches = []
+    for axis in sorted(before.places):
+        nothing = work.ledger.given(
+            f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies"
+        )
+        said = line(
+            "{axis}: leave the zero as it was. One touch like the last one tells whether the work has moved.",
+            axis=axis.upper(),
+        )
+        far = next(face for face in FACES if lying.side(face) == (axis, 1))
+        touches.append(Touch(axis, "kept", far, 1, nothing, None, None, said))
+    return Zeros(dict(before.places), tuple(touches), "", "", now)
+
+
 def flipped_axes(set_up: SetUp, lying: Lie, before: Zeros) -> list[tuple[str, str]]:
     """The machine axes on which a kept zero now counts from the opposite face, each with the new face."""
     assert set_up.hold is not None
+    if before.hold is not None:
+        return []
     pairs = ((before.jaw, set_up.hold.against_fixed_jaw), (before.stop, set_up.hold.against_stop))
     return [(lying.side(new)[0], new) for old, new in pairs if old and new == OPPOSITE[old]]

@@ -2,16 +2,19 @@
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
+from jobcards.definition.shop_clamping import TableClamps
 from jobcards.planning import serrated_cuts
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
 from jobcards.planning.mill import angled, edges, formed, holes, milled, tilted_edges, tilted_head
+from jobcards.planning.mill.clamp_room import check_clamp_room
+from jobcards.planning.mill.clamped import plan_on_table
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.kept_zero import keep_zero
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.vise import Needs, plan_vise
-from jobcards.planning.mill.zero import Zeros, plan_zero, surface_touch
+from jobcards.planning.mill.zero import OPPOSITE, Zeros, plan_zero, surface_touch
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter
@@ -29,19 +32,21 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
             set_up.mark, "a set-up at the mill holds a block", "write `hold:` with up, against fixed jaw and in"
         )
         return None
-    lying = lie(hold.up, hold.against_fixed_jaw, route.shape, route.standing)
+    lying = lie(hold.up, hold.away, route.shape, route.standing)
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
     if set_up.keep_zero and route.zeros is not None:
         zeros = keep_zero(work, set_up_id, set_up, lying, route.zeros)
     else:
         zeros = plan_zero(work, set_up_id, set_up, lying, step)
     sloped = [f for o in set_up.operations if (f := route.feature(o)) is not None and f.shape == "bevel"]
-    held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped)
+    held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped, mill)
     if held is None:
         return None
     cuts = tuple(
         c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
     )
+    if held.clamps:
+        check_clamp_room(work, set_up, lying, zeros, held, cuts, OPPOSITE[hold.against] if hold.against else hold.up)
     before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
     touch = surface_touch(
         work,
@@ -63,11 +68,19 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
 
 
 def hold_at_mill(
-    route: Route, set_up: SetUp, set_up_id: str, lying: Lie, zeros: Zeros, sloped: list[FeaturePlan]
+    route: Route,
+    set_up: SetUp,
+    set_up_id: str,
+    lying: Lie,
+    zeros: Zeros,
+    sloped: list[FeaturePlan],
+    mill: kit.Mill | None = None,
 ) -> HoldPlan | None:
-    """In the vise on parallels, or tilted on a sine bar for a slope."""
+    """In the vise on parallels, tilted on a sine bar for a slope, or under clamps on the table."""
     work, hold = route.work, set_up.hold
     assert hold is not None
+    if mill is not None and not sloped and isinstance(work.shop.holding.get(hold.holder), TableClamps):
+        return plan_on_table(work, set_up_id, set_up, lying, vise_needs(route, set_up, set_up_id, zeros), mill)
     if not isinstance(work.shop.holding.get(hold.holder), kit.Vise):
         work.problem(
             hold.place("holder"), f"“{hold.holder}” does not hold work at the mill", "write the name of a vise"

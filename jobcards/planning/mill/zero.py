@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import SetUp
+from jobcards.definition.job import Hold, SetUp
 from jobcards.definition.job import Zero as ZeroWords
 from jobcards.planning.card import Touch
 from jobcards.planning.number import AS_UNIT, HOW_IT_LIES, Number, Show
@@ -38,6 +38,7 @@ class Zeros:
     touches: tuple[Touch, ...]
     jaw: str
     stop: str
+    hold: Hold | None = None  # work under clamps: how it lay, since it may stay while they are moved
 
 
 def finder(work: Work, kind: str) -> tuple[str, kit.Finder] | None:
@@ -80,7 +81,8 @@ def plan_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, step: float) 
         for touch, place in plan_touch(work, zero_id, asked, lying, step):
             touches.append(touch)
             places[touch.axis] = place
-    return Zeros(places, tuple(touches), set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
+    hold = set_up.hold
+    return Zeros(places, tuple(touches), hold.against_fixed_jaw, hold.against_stop, hold if hold.clamps else None)
 
 
 def faces_of(asked: ZeroWords) -> list[str]:
