@@ -104,3 +104,30 @@ def without_touch(set_up: SetUpPlan) -> SetUpPlan:
     cuts = set_up.cuts
     kept = [{name: size for name, size in cut.sizes.items() if name != "touch dial"} for cut in cuts]
     return replace(set_up, cuts=tuple(replace(cut, sizes=sizes) for cut, sizes in zip(cuts, kept, strict=True)))
+
+
+SUPPORTED = (
+    "hold: {in: three-jaw chuck, out: right end}",
+    "hold: {in: three-jaw chuck, out: right end, support: centre}",
+)
+FACED_FIRST = """          - {face: right end, with: facing tool}
+          - {cut: right centre, with: No. 3 centre drill}
+"""
+FACED_AFTER = """          - {cut: right centre, with: No. 3 centre drill}
+          - {face: right end, with: facing tool}
+"""
+
+
+def test_a_centre_brought_up_after_its_hole_is_in_nobodys_way(tmp_path: Path) -> None:
+    run = dry_run(changed_card(tmp_path, SPINDLE, SUPPORTED))
+    assert run.passed, run.findings()
+    turned = run.part("spindle").states[-1]
+    cut = next(s for s in run.part("spindle").states if s.cut_id == "spindle-thread-end-nose")
+    assert "centre" in cut.fixtures
+    assert "centre" not in turned.fixtures  # the other end is held by its nose alone
+
+
+def test_a_tool_that_runs_into_the_centre_is_told(tmp_path: Path) -> None:
+    run = dry_run(changed_card(tmp_path, SPINDLE, SUPPORTED, (FACED_FIRST, FACED_AFTER)))
+    assert {hit.hits for hit in run.part("spindle").collisions} == {"centre"}
+    assert {hit.cut_id for hit in run.part("spindle").collisions} == {"spindle-thread-end-face-right-end"}
