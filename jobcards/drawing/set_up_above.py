@@ -12,6 +12,7 @@ from jobcards.drawing.paper import (
     extent,
     words,
 )
+from jobcards.drawing.set_up_clamped import below_from_above, is_clamped, letter_above, over_from_above
 from jobcards.drawing.set_up_marks import (
     LETTERS,
     balloon,
@@ -43,17 +44,23 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     """From above: x to the right, y away from you."""
     sheet = Sheet(WIDTH)
     fixtures = {name: box.seen(ABOVE, scale) for name, box in it.fixtures.items()}
-    draw_box(sheet, fixtures["bed"], fill="")
-    for name in ("fixed jaw", "moving jaw"):
-        draw_box(sheet, fixtures[name])
+    clamped = is_clamped(it)
+    if clamped:
+        below_from_above(sheet, it, scale)
+    else:
+        draw_box(sheet, fixtures["bed"], fill="")
+        for name in ("fixed jaw", "moving jaw"):
+            draw_box(sheet, fixtures[name])
     draw_work(sheet, it, ABOVE, scale, hidden=False)
+    if clamped:
+        over_from_above(sheet, it, scale)
     if "parallel" in fixtures and set_up.hold is not None:
         parallels_above(sheet, set_up, fixtures["parallel"], scale)
     if "stop" in fixtures:
         draw_box(sheet, fixtures["stop"])
     zone = zone_of(fixtures, sheet)
     places = places_of(set_up)
-    row = any(cut.kind == "grooves" for cut in set_up.cuts)
+    row = any(cut.kind == "grooves" and len(cut.positions) > 1 for cut in set_up.cuts)
     if row and len(places) > FEW:
         places = [places[0], places[-1]]
     if "x" in zero or "y" in zero:
@@ -66,7 +73,8 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
         place_mark(sheet, spot_of(it, position, zero, scale))
     name_work(sheet, it, scale, set_up)
     for name in ("fixed jaw", "moving jaw"):
-        name_jaw(sheet, name, fixtures[name])
+        if name in fixtures:
+            name_jaw(sheet, name, fixtures[name])
     bounds = sheet.bounds()
     directions(sheet, zone.left + 0.8 * EM, bounds.low - 2.8 * EM, "X", "Y")
     sheet.write(
@@ -82,6 +90,8 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
         letter_places(sheet, it, places[-1:], zero, scale, zone, row=row)
     else:
         letter_places(sheet, it, places, zero, scale, zone, row=row)
+    if clamped:
+        letter_above(sheet, it, scale, zone)
     if "stop" in fixtures:
         box = fixtures["stop"]
         point_out(

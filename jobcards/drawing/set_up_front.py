@@ -3,7 +3,6 @@
 import numpy as np
 
 from jobcards.drawing.leader import point_out
-from jobcards.drawing.mesh import Floats
 from jobcards.drawing.paper import (
     CUT,
     EM,
@@ -13,19 +12,19 @@ from jobcards.drawing.paper import (
     VISIBLE,
     Box,
     Measured,
-    Piece,
     Row,
     Rows,
     Sheet,
     amount,
     words,
 )
+from jobcards.drawing.set_up_clamped import before_from_front, behind_from_front, is_clamped, letter_front
 from jobcards.drawing.set_up_marks import (
     cutter_outline,
     directions,
     reading,
-    tilt_arc,
 )
+from jobcards.drawing.set_up_tilted import TILTED, changed_corners, tilted_cutter
 from jobcards.drawing.set_up_work import (
     FROM_FRONT,
     WIDTH,
@@ -42,8 +41,12 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
     """From in front, with the moving jaw left out: x to the right, z up."""
     sheet = Sheet(WIDTH)
     fixtures = {name: box.seen(FROM_FRONT, scale) for name, box in it.fixtures.items()}
+    clamped = is_clamped(it)
+    if clamped:
+        behind_from_front(sheet, it, scale)
     for name in ("fixed jaw", "bed"):
-        draw_box(sheet, fixtures[name])
+        if name in fixtures:
+            draw_box(sheet, fixtures[name])
     if "parallel" in fixtures:
         draw_box(sheet, fixtures["parallel"], fill="paper")
     if "sine bar" in fixtures:
@@ -51,6 +54,8 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
     if "stop" in fixtures:
         draw_box(sheet, fixtures["stop"], fill="paper")
     draw_work(sheet, it, FROM_FRONT, scale)
+    if clamped:
+        before_from_front(sheet, it, scale)
     zone = zone_of(fixtures, sheet)
     lowest = sheet.bounds().low
     holding_sizes(sheet, set_up, it, scale)
@@ -82,9 +87,11 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
             angles=range(195, 360, 15),
         )
     letter_stack(sheet, set_up, it, scale, zone)
+    if clamped and hold is not None:
+        letter_front(sheet, hold, it, scale, zone)
     lowest = min([lowest, *(letters.box.low for letters in sheet.letters[marks:])])
     sheet.write(
-        (words("from the front, moving jaw left out", small=True),),
+        (words("from the front" if clamped else "from the front, moving jaw left out", small=True),),
         (zone.left + zone.right) / 2,
         lowest - 0.5 * EM,
         up="top",
@@ -138,22 +145,8 @@ def cutter(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, scale: float, zone: B
     diameter = size.value * scale
     top = float(extent_of(it.before)[1][2]) * scale
     height = 5.0 * EM
-    if cut.kind == "grooves":
-        corner = groove_corner(it, cut, scale)
-        tilt = cut.sizes["tilt"]
-        cutter_outline(sheet, corner, diameter, height, tilt.value, centred=False)
-        turn = np.radians(tilt.value)
-        foot = (corner[0] + np.cos(turn) * diameter / 2, corner[1] + np.sin(turn) * diameter / 2)
-        place = tilt_arc(sheet, foot, height + 0.4 * EM, tilt.value)
-        point_out(
-            sheet,
-            ((Piece("head tilted ", small=True), *amount(tilt)),),
-            place,
-            0.0,
-            zone,
-            angles=range(15, 180, 15),
-            head=False,
-        )
+    if cut.kind in TILTED:
+        tilted_cutter(sheet, it, cut, diameter, scale, zone)
         return
     places = [p for p in cut.positions if p.x is not None]
     if places or cut.kind == "slope":
@@ -168,24 +161,6 @@ def cutter_x(it: OnMachine, cut: Cut, set_up: SetUpPlan, scale: float) -> float:
     changed = changed_corners(it)
     middle = float(np.median(changed[:, 0])) if len(changed) else float((low[0] + high[0]) / 2)
     return middle * scale
-
-
-def changed_corners(it: OnMachine) -> Floats:
-    """The corners of the work that the set-up has made."""
-    here: Floats = it.work.corners
-    return here[~np.isin(np.round(here, 6), np.round(it.before.corners, 6)).all(axis=1)]
-
-
-def groove_corner(it: OnMachine, cut: Cut, scale: float) -> tuple[float, float]:
-    """The bottom of the middle groove, where the cutter's corner is drawn."""
-    top = float(extent_of(it.before)[1][2])
-    bottom = top - cut.sizes["depth"].value
-    lowest = it.work.corners[abs(it.work.corners[:, 2] - bottom) < 0.02 * cut.sizes["depth"].value]
-    places = np.unique(np.round(lowest[:, 0], 4))
-    if not len(places):  # a relief cut before has taken the bottom away: between the two edges of the groove
-        changed = changed_corners(it)[:, 0]
-        return float(changed.min() + changed.max()) / 2 * scale, bottom * scale
-    return float(places[len(places) // 2]) * scale, bottom * scale
 
 
 def sine_bar(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, scale: float) -> None:

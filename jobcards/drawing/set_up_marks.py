@@ -75,14 +75,21 @@ def reading(axis: str, number: Number) -> Row:
 
 
 def cutter_outline(
-    sheet: Sheet, corner: Point, diameter: float, height: float, tilt: float = 0.0, *, centred: bool = True
+    sheet: Sheet,
+    corner: Point,
+    diameter: float,
+    height: float,
+    tilt: float = 0.0,
+    *,
+    centred: bool = True,
+    lean: int = -1,
 ) -> Box:
     """A cutter seen from in front, standing on a point: with its middle there, or with the corner of a tilted one.
 
-    The spindle's upper end leans to the left by `tilt` degrees.
+    The spindle's upper end leans by `tilt` degrees: to the left, or with `lean` 1 to the right.
     """
     turn = np.radians(tilt)
-    side, end = np.array([-np.sin(turn), np.cos(turn)]), np.array([np.cos(turn), np.sin(turn)])
+    side, end = np.array([lean * np.sin(turn), np.cos(turn)]), np.array([-lean * np.cos(turn), np.sin(turn)])
     start = np.asarray(corner) - (end * diameter / 2 if centred else 0.0)
     points = [start, start + end * diameter, start + end * diameter + side * height, start + side * height]
     sheet.draw(points, CUT_THIN, closed=True)
@@ -92,12 +99,13 @@ def cutter_outline(
     return Box(*every.min(axis=0).tolist(), *every.max(axis=0).tolist())
 
 
-def tilt_arc(sheet: Sheet, foot: Point, reach: float, tilt: float) -> Point:
+def tilt_arc(sheet: Sheet, foot: Point, reach: float, tilt: float, lean: int = -1) -> Point:
     """The upright through a point and the arc from it to the tilted axis; returns a point on the arc."""
     sheet.draw([foot, (foot[0], foot[1] + reach + EM)], CENTRE)
-    sheet.draw(arc(foot, reach, 90.0, 90.0 + tilt), THIN)
-    tip = arc(foot, reach, 90.0 + tilt, 91.0 + tilt)[0]
-    along = np.radians(tilt)
-    arrow(sheet, tip, (np.cos(along), np.sin(along)), size=0.6 * EM)
-    middle = arc(foot, reach, 90.0 + tilt / 2, 91.0 + tilt / 2)[0]
+    over = -lean * tilt
+    sheet.draw(arc(foot, reach, *sorted((90.0, 90.0 + over))), THIN)
+    tip = arc(foot, reach, 90.0 + over, 91.0 + over)[0]
+    along = np.radians(over)
+    arrow(sheet, tip, (-lean * np.cos(along), -lean * np.sin(along)), size=0.6 * EM)
+    middle = arc(foot, reach, 90.0 + over / 2, 91.0 + over / 2)[0]
     return float(middle[0]), float(middle[1])

@@ -7,7 +7,7 @@ import pytest
 from jobcards import quantity
 from jobcards.dryrun import DryRun, dry_run
 from jobcards.dryrun.reading import published
-from jobcards.planning.card import Cut, SetUpPlan
+from jobcards.planning.card import Cut
 from tests.planning.test_tilted_head import LEANS, cut_in, demo
 
 OTHER_WAY = {"left": "right", "right": "left", "toward you": "away from you", "away from you": "toward you"}
@@ -15,16 +15,13 @@ QUARTER = {"left": "toward you", "right": "toward you", "toward you": "left", "a
 CHAMFERS = ("ends", "nose", "lip")
 
 
-def changed(set_up: str, **how: object) -> DryRun:
-    """The dry run with the cut of one set-up changed."""
+def changed(set_up: str, lean: str = "", by: tuple[str, ...] = ()) -> DryRun:
+    """The dry run with the cut of one set-up made otherwise."""
     (part,) = demo().parts
-
-    def one(plan: SetUpPlan) -> SetUpPlan:
-        return (
-            replace(plan, cuts=tuple(replace(cut, **how) for cut in plan.cuts)) if plan.title.text == set_up else plan
-        )  # type: ignore[arg-type]
-
-    return dry_run(replace(demo(), parts=(replace(part, set_ups=tuple(one(plan) for plan in part.set_ups)),)))
+    spoiled = cut_in(demo(), set_up)
+    spoiled = replace(spoiled, lean=lean or spoiled.lean, by=by or spoiled.by)
+    set_ups = tuple(replace(s, cuts=(spoiled,)) if s.title.text == set_up else s for s in part.set_ups)
+    return dry_run(replace(demo(), parts=(replace(part, set_ups=set_ups),)))
 
 
 def misread(cut: Cut, name: str, value: float) -> DryRun:
