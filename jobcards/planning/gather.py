@@ -4,6 +4,7 @@ from jobcards.planning.bought import to_gather
 from jobcards.planning.card import (
     BoughtPlan,
     Caution,
+    Cut,
     CutListRow,
     GatherGroup,
     HoldPlan,
@@ -12,7 +13,7 @@ from jobcards.planning.card import (
     SetUpPlan,
 )
 from jobcards.planning.words import Authored, Line, as_text, line
-from jobcards.trade.cautions import cautions_for
+from jobcards.trade.cautions import cautions, cautions_for
 
 WORDS_BY_CUT = {
     "face": ("milling", "face milling"),
@@ -25,9 +26,9 @@ WORDS_BY_CUT = {
     "ream": ("drilling", "reaming"),
     "tap": ("drilling", "tapping"),
     "countersink": ("drilling", "countersinking"),
-    "hand ream": ("reaming", "bench"),
-    "hand tap": ("tapping", "bench"),
-    "hand countersink": ("deburring", "bench"),
+    "hand ream": ("reaming",),
+    "hand tap": ("tapping",),
+    "hand countersink": ("deburring",),
     "lay out": ("measuring", "layout fluid"),
     "grooves": ("milling", "tilted head", "tilting the head"),
     "tilted edges": ("milling", "tilted head", "tilting the head"),
@@ -41,19 +42,19 @@ WORDS_BY_CUT = {
     "turn face": ("turning", "facing"),
     "turn chamfer": ("turning",),
     "part off": ("parting",),
-    "turn groove": ("turning", "parting"),
+    "turn groove": ("turning", "grooving"),
     "taper by compound": ("turning",),
     "taper by set-over": ("turning",),
-    "taper by form": ("turning", "parting"),
-    "turn radius": ("turning", "parting"),
+    "taper by form": ("turning", "grooving"),
+    "turn radius": ("turning", "grooving"),
     "thread": ("threading",),
-    "knurl": ("turning",),
+    "knurl": ("turning", "knurling"),
     "turn bore": ("boring",),
     "bore taper": ("boring",),
     "bore thread": ("threading", "boring"),
-    "bore groove": ("boring", "parting"),
-    "centre drill": ("drilling",),
-    "lathe drill": ("drilling",),
+    "bore groove": ("boring", "grooving"),
+    "centre drill": ("turning",),
+    "lathe drill": ("drilling in the lathe",),
     "lathe ream": ("reaming",),
     "lathe tap": ("tapping",),
     "vee grooves": (),
@@ -64,8 +65,15 @@ WORDS_BY_CUT = {
     "case harden": ("case hardening", "heat treatment"),
     "temper": ("tempering", "heat treatment"),
     "measure": ("measuring",),
-    "hand": ("filing", "deburring", "bench"),
+    "hand": (),
 }
+
+WORDS_BY_HAND_TOOL = {
+    "file": ("filing", "deburring"),
+    "lap": ("lapping",),
+    "saw blade": ("sawing",),
+}
+OVER_PINS = ("dovetail slot", "dovetail tongue", "V-groove")  # measured over pins before the next set-up
 
 
 def words_of(set_up: SetUpPlan, shapes: dict[str, str]) -> set[str]:
@@ -77,11 +85,21 @@ def words_of(set_up: SetUpPlan, shapes: dict[str, str]) -> set[str]:
     if any(touch.kind in ("surface", "corner", "round top") for touch in set_up.zero):
         words |= {"paper", "touching off"}
     for cut in set_up.cuts:
-        words |= set(WORDS_BY_CUT.get(cut.kind, ()))
-        words |= {cut.cutter.kind} if cut.cutter else set()
+        words |= words_of_cut(cut)
+        words |= {"measuring over pins"} if shapes.get(cut.feature) in OVER_PINS and not cut.rough else set()
         if shapes.get(cut.feature) == "partial bore":
             words |= {"partial bore", "interrupted cut"}
     return words
+
+
+def words_of_cut(cut: Cut) -> set[str]:
+    """The words of one operation. A hand tool speaks for itself, and so does a die; a groove is not parted off."""
+    kind = cut.cutter.kind if cut.cutter else ""
+    if cut.kind == "hand":
+        return set(WORDS_BY_HAND_TOOL.get(kind, ()))
+    if cut.kind == "thread" and kind == "die":
+        return {"turning", "die"}
+    return {*WORDS_BY_CUT.get(cut.kind, ()), kind}
 
 
 def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
@@ -96,7 +114,7 @@ def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:
             for caution in cautions_for(words_of(set_up, shapes)):
                 calls.setdefault(caution.key, []).append(set_up.id)
                 texts[caution.key] = (Authored(caution.text, "table"),)
-    always = {caution.key for caution in cautions_for(())}
+    always = {caution.key for caution in cautions() if caution.general} | {each.key for each in cautions_for(())}
     return tuple(
         Caution(key, texts[key], () if key in always or len(where) > count / 2 else tuple(where))
         for key, where in calls.items()
@@ -121,12 +139,15 @@ def plan_gather(
                 if "parallel thickness" in hold.sizes:
                     holding.append(
                         line(
-                            "parallels {height} × {thickness}",
+                            "packing {height} × {thickness}" if hold.clamps else "parallels {height} × {thickness}",
                             height=hold.sizes["parallel height"],
                             thickness=hold.sizes["parallel thickness"],
                         )
                     )
                 holding += round_things(hold)
+                if hold.clamps:
+                    holding.append(line("studs, nuts and washers; heel blocks {heel} high", heel=hold.sizes["heel"]))
+                    holding.append(line("dial indicator and holder, to true the work"))
                 if hold.kind == "sine bar in vise":
                     holding.append(
                         line(

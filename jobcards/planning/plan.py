@@ -9,6 +9,7 @@ from jobcards.planning.authored import authored
 from jobcards.planning.bought import plan_bought
 from jobcards.planning.card import Card, PartPlan
 from jobcards.planning.checks import check_card
+from jobcards.planning.checks.seated import seated
 from jobcards.planning.gather import plan_cautions, plan_gather
 from jobcards.planning.inspection import plan_inspection
 from jobcards.planning.number import WHOLE, Ledger
@@ -49,6 +50,7 @@ def work_out(work: Work) -> Card:
     inspection = plan_inspection(work, parts)
     bought = plan_bought(work)
     check_card(work, parts, inspection)
+    parts = tuple(map(seated, parts))
     set_ups = [set_up for part in parts for set_up in part.set_ups]
     times = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
     total = time_of(work, "card", sum(t.value for t in times), times, "sum of the set-ups")

@@ -9,16 +9,18 @@ from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.materials import nearest
 
 ALWAYS = "always"
+WHOLE_CARD = "the whole card"
 
 
 @dataclass(frozen=True)
 class Caution:
-    """One caution: its key, its sentence, the words that call for it, and its source."""
+    """One caution: key, sentence, the words that call for it, source, and whether it is the whole card's."""
 
     key: str
     text: str
     applies_to: tuple[str, ...]
     source: Source
+    general: bool = False
 
 
 def cautions() -> tuple[Caution, ...]:
@@ -28,7 +30,10 @@ def cautions() -> tuple[Caution, ...]:
     'manual and instruction'
     """
     chart = table("cautions")
-    return tuple(Caution(row["key"], row["text"], tuple(row["applies to"]), chart.source_of(row)) for row in chart.rows)
+    return tuple(
+        Caution(row["key"], row["text"], tuple(row["applies to"]), chart.source_of(row), row.get("of") == WHOLE_CARD)
+        for row in chart.rows
+    )
 
 
 def cautions_for(words: Iterable[str]) -> tuple[Caution, ...]:
@@ -45,7 +50,7 @@ def caution(key: str) -> Caution:
     """The caution of a key; raises CannotBeDone with the nearest key when there is none.
 
     >>> caution("chuck key").applies_to
-    ('lathe', 'drill press', 'chuck')
+    ('drill press', 'chuck')
     """
     for one in cautions():
         if one.key == key:

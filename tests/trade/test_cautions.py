@@ -36,7 +36,8 @@ def test_a_word_calls_for_its_cautions_and_those_always_given(word: str) -> None
 @pytest.mark.parametrize(
     ("words", "wanted"),
     [
-        (["lathe"], {"chuck key", "loose things", "stopped spindle"}),
+        (["lathe"], {"lathe clearance", "loose things", "stopped spindle"}),
+        (["chuck"], {"chuck key"}),
         (["partial bore"], {"interrupted cut"}),
         (["filing on the lathe"], {"filing on the lathe"}),
         (["hardening"], {"hot metal", "quench", "fumes", "unknown steel", "hard steel"}),
