@@ -4,14 +4,15 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.problem import advise
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, RequirementPlan, SetUpPlan, ShapePlan
-from jobcards.planning.inspection import choose_instrument
+from jobcards.planning.inspection import choose_instrument, whole_tolerance
 from jobcards.planning.measured import feature_measured
 from jobcards.planning.number import Number
-from jobcards.planning.rates import time_of
+from jobcards.planning.rates import time_by_rule
 from jobcards.planning.requirements import plan_requirement
 from jobcards.planning.route import Route, finished
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, from_shop, slug
+from jobcards.trade import times
 
 
 def assemble_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
@@ -19,8 +20,8 @@ def assemble_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
     assert set_up.assemble is not None
     work = route.work
     each = work.rule("assembly time")
-    count = len(set_up.assemble.steps)
     cut_id = f"{set_up_id}-together"
+    steps = work.ledger.counted(f"{cut_id}.steps", len(set_up.assemble.steps), "steps")
     together = Cut(
         cut_id,
         "assemble",
@@ -29,7 +30,7 @@ def assemble_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
         None,
         (),
         {},
-        {"time": time_of(work, cut_id, count * each.value, (each,), "one for each step")},
+        {"time": work.of(cut_id).time(times.time_of_each, count=steps, each=each)},
         tuple(authored(step, work.sizes) for step in set_up.assemble.steps),
     )
     checks: list[Cut] = []
@@ -83,7 +84,6 @@ def measured_cut(route: Route, set_up: SetUp, cut_id: str, name: str) -> Cut | N
         )
         return None
     lower, upper = work.ledger[f"{size.id}.lower"], work.ledger[f"{size.id}.upper"]
-    each = work.rule("measuring time")
     return Cut(
         cut_id,
         "measure",
@@ -92,7 +92,7 @@ def measured_cut(route: Route, set_up: SetUp, cut_id: str, name: str) -> Cut | N
         None,
         (),
         {"least": lower, "aim": size, "most": upper},
-        {"time": time_of(work, cut_id, each.value, (each,), "measuring time")},
+        {"time": time_by_rule(work, cut_id, "measuring time")},
         instrument_words(route, size, lower, upper),
     )
 
@@ -100,15 +100,7 @@ def measured_cut(route: Route, set_up: SetUp, cut_id: str, name: str) -> Cut | N
 def instrument_words(route: Route, size: Number, lower: Number, upper: Number) -> tuple[Line, ...]:
     """What to measure it with."""
     work = route.work
-    tolerance = work.ledger.given(
-        f"{size.id}.tolerance",
-        upper.value - lower.value,
-        size.unit,
-        f"{size.label}: whole tolerance",
-        "arithmetic",
-        formula="upper - lower",
-        inputs=(upper.id, lower.id),
-    )
+    tolerance = whole_tolerance(work, size, lower, upper)
     how = how_measured(route.shape, size)
     chosen = choose_instrument(work, size, how, tolerance)
     if chosen is None:

@@ -5,7 +5,7 @@ from jobcards.planning.authored import authored
 from jobcards.planning.bench_holes import bench_hole, is_hole
 from jobcards.planning.by_hand import HAND, hand_cut
 from jobcards.planning.card import Cut, SetUpPlan
-from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route, finished
 from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import line
@@ -35,8 +35,7 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
             cuts += [made] if made else []
             continue
         cut_id = f"{set_up_id}-{slug(operation.cut)}"
-        hand = work.rule("hand time")
-        time = time_of(work, cut_id, hand.value, (hand,), "hand time")
+        time = time_by_rule(work, cut_id, "hand time")
         steps = (line("About {size} wide, all round.", size=feature.sizes["size"]),) if "size" in feature.sizes else ()
         tool = plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
         sizes = work.sizes

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from jobcards.definition.job import Operation
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, FeaturePlan
-from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, slug
@@ -53,7 +53,6 @@ def hand_cut(route: Route, set_up_id: str, operation: Operation, feature: Featur
         )
         return None
     cut_id = f"{set_up_id}-{slug(operation.cut)}"
-    hand = work.rule("hand time")
     sizes = work.sizes
     return Cut(
         cut_id,
@@ -65,7 +64,7 @@ def hand_cut(route: Route, set_up_id: str, operation: Operation, feature: Featur
         plan_cutter(work, operation.cutter, cutter),
         (),
         dict(feature.sizes),
-        {"time": time_of(work, cut_id, hand.value, (hand,), "hand time")},
+        {"time": time_by_rule(work, cut_id, "hand time")},
         tuple(HAND[cutter.kind](feature)),
         authored(operation.why, sizes),
         authored(operation.check, sizes),

@@ -53,9 +53,7 @@ def drill_press_set_up(route: Route, set_up: SetUp, set_up_id: str, press: Drill
 
 def depth_touch(work: Work, set_up_id: str, face: str) -> Touch:
     """The depth stop is set from the touch of the tip on the face."""
-    nothing = work.ledger.given(
-        f"{set_up_id}.z-nothing", 0.0, work.unit, "depth at the touch of the tip", "how this set-up lies"
-    )
+    nothing = work.nothing(f"{set_up_id}.z-nothing", "depth at the touch of the tip")
     said = line(
         "With the spindle stopped, bring the tip down on the {face} beside the mark; the depth stop counts from there. "
         "Do this anew for each drill.",

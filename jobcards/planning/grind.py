@@ -7,7 +7,7 @@ from jobcards.definition.job import Part, SetUp
 from jobcards.planning.card import Cut, HoldPlan, SetUpPlan, ShapePlan
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number
-from jobcards.planning.rates import plan_cutter, plan_passes, time_of
+from jobcards.planning.rates import grinding_time, plan_cutter, plan_passes
 from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes import BLOCK
 from jobcards.planning.words import Line, line
@@ -83,9 +83,7 @@ def ground_face(route: Route, set_up: SetUp, cut_id: str, face: str) -> Cut:
     if OPPOSITE[face] not in rest:
         sizes["leave"] = size_to_leave(work, cut_id, route.shape, face, rest)
     passes = plan_passes(work, cut_id, off, work.rule("grinding pass"))
-    each, setting = work.rule("grinding pass time"), work.rule("handling")
-    minutes = passes["passes"].value * (each.value + setting.value)
-    time = time_of(work, cut_id, minutes, (passes["passes"], each, setting), "passes * (pass time + handling)")
+    time = grinding_time(work, cut_id, passes["passes"])
     name = set_up.grind.cutter
     return Cut(
         cut_id,

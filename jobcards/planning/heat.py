@@ -8,15 +8,16 @@ from jobcards.definition.problem import advise
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.number import WHOLE, Number, Show
-from jobcards.planning.rates import time_of
 from jobcards.planning.route import Route, finished
 from jobcards.planning.words import Authored, Line, line
 from jobcards.planning.work import Work
+from jobcards.source import Source
 from jobcards.tables import table
-from jobcards.trade import heat, heat_tables
+from jobcards.trade import heat, heat_tables, times
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.heat_tables import Hardening
 from jobcards.trade.materials import material
+from jobcards.trade.speeds_table import TableValue
 
 TENTHS = Show(places=1)
 
@@ -62,14 +63,14 @@ def degrees(work: Work) -> str:
     return "°F" if work.unit == "in" else "°C"
 
 
-def given_heat(work: Work, number_id: str, value: float, label: str, source: str, formula: str) -> Number:
+def given_heat(work: Work, number_id: str, value: float, label: str, source: Source | str, formula: str) -> Number:
     """A heat in the job's unit: as the definition has it, or a table's in °F turned over."""
     return work.ledger.given(number_id, value, degrees(work), label, source, formula=formula, show=WHOLE)
 
 
-def table_heat(work: Work, number_id: str, fahrenheit: float, label: str, source: str) -> Number:
+def table_heat(work: Work, number_id: str, fahrenheit: float, label: str, source: Source | str) -> Number:
     """A heat of a table, which is in °F."""
-    value = fahrenheit if work.unit == "in" else round(heat.celsius_from_fahrenheit(fahrenheit))
+    value = heat_tables.heat_shown(fahrenheit, degrees(work))
     return given_heat(work, number_id, value, label, source, "from the table")
 
 
@@ -83,7 +84,7 @@ def wanted_heat(work: Work, cut_id: str, to: float, known: Hardening) -> Number:
     label = f"heat for {known.material}"
     if to:
         return given_heat(work, f"{cut_id}.heat", to, label, "the job's definition", "as drawn")
-    return table_heat(work, f"{cut_id}.heat", (known.low + known.high) / 2, label, str(known.source))
+    return table_heat(work, f"{cut_id}.heat", known.middle, label, known.source)
 
 
 def colour_of(work: Work, temperature: Number) -> Authored:
@@ -106,20 +107,10 @@ def soak(route: Route, cut_id: str, minutes: float, known: Hardening) -> Number:
         return work.ledger.given(
             f"{cut_id}.soak", minutes, "min", "soak at heat", "the job's definition", formula="as drawn", show=WHOLE
         )
-    source = str(known.source)
-    per = 1.0 if work.unit == "in" else 25.4
-    by_section = work.ledger.given(
-        f"{cut_id}.for-each",
-        known.soak / per,
-        f"min/{work.unit}",
-        "soak for each unit of section",
-        source,
-        formula="from the table",
-        show=TENTHS,
-    )
-    least = work.ledger.given(
-        f"{cut_id}.least", known.least, "min", "shortest soak", source, formula="from the table", show=WHOLE
-    )
+    each = TableValue(known.soak_for_each(work.unit), f"min/{work.unit}", known.source)
+    by_section = work.looked_up(f"{cut_id}.for-each", each, "soak for each unit of section", TENTHS)
+    shortest = TableValue(known.least, "min", known.source)
+    least = work.looked_up(f"{cut_id}.least", shortest, "shortest soak", WHOLE)
     return work.of(cut_id).rate(
         "soak",
         heat.soak_time,
@@ -137,10 +128,10 @@ def quench_words(work: Work, written: str, known: Hardening) -> Line:
     return authored(written, work.sizes) if written else (Authored(known.quench, "table"),)
 
 
-def timed(route: Route, cut_id: str, spent: Number, formula: str = "soak + set-up time") -> dict[str, Number]:
+def timed(route: Route, cut_id: str, held: Number) -> dict[str, Number]:
     """The time of a heat: the soak and getting there."""
-    setting = route.work.rule("set-up time")
-    return {"time": time_of(route.work, cut_id, spent.value + setting.value, (spent, setting), formula)}
+    work = route.work
+    return {"time": work.of(cut_id).time(times.time_of_heat, held=held, setting=work.rule("set-up time"))}
 
 
 def harden(route: Route, cut_id: str, written: asked.Harden, known: Hardening) -> Cut:
@@ -197,10 +188,7 @@ def case_harden(route: Route, cut_id: str, written: asked.CaseHarden, known: Har
     hours = work.of(cut_id).rate(
         "hours", formula, "time at heat", "h", depth=case, temperature=temperature, show=TENTHS
     )
-    minutes = work.ledger.given(
-        f"{cut_id}.minutes", hours.value * 60, "min", "time at heat", "arithmetic", formula="hours * 60",
-        inputs=(hours.id,), show=WHOLE,
-    )  # fmt: skip
+    minutes = work.of(cut_id).rate("minutes", times.minutes_of_hours, "time at heat", "min", hours=hours, show=WHOLE)
     steps = (
         line("Pack the work in compound in a closed box; stop off with copper or clay what must stay soft."),
         line("Bring the box to {heat}, {colour}.", heat=temperature, colour=colour_of(work, temperature)),
@@ -220,7 +208,7 @@ def case_harden(route: Route, cut_id: str, written: asked.CaseHarden, known: Har
         None,
         (),
         {"temperature": temperature, "case": case, "time at heat": hours},
-        timed(route, cut_id, minutes, "time at heat + set-up time"),
+        timed(route, cut_id, minutes),
         steps,
         check=line("Break a test piece that was packed with the work and look at the depth of the fine grain."),
     )
@@ -238,7 +226,7 @@ def temper(route: Route, cut_id: str, written: asked.Temper, known: Hardening) -
         colour = temper_colour(work, temperature)
     elif written.to in colours:
         found = heat_tables.temper_temperature(written.to)
-        temperature = table_heat(work, f"{cut_id}.heat", found.value, "tempering heat", str(found.source))
+        temperature = table_heat(work, f"{cut_id}.heat", found.value, "tempering heat", found.source)
         colour = Authored(written.to, "table")
     else:
         work.problem(

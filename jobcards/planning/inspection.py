@@ -10,7 +10,7 @@ from jobcards.planning.number import Number, Show
 from jobcards.planning.pins import pin_measures
 from jobcards.planning.words import as_text, line
 from jobcards.planning.work import UNIT, Work, from_shop, slug
-from jobcards.trade import measuring
+from jobcards.trade import measuring, stackups
 
 
 def plan_inspection(work: Work, parts: tuple[PartPlan, ...]) -> tuple[InspectionRow, ...]:
@@ -43,15 +43,7 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     """One size with its limits and the instrument that suits it."""
     size = measured.size
     lower, upper = work.ledger[f"{size.id}.lower"], work.ledger[f"{size.id}.upper"]
-    tolerance = work.ledger.given(
-        f"{size.id}.tolerance",
-        upper.value - lower.value,
-        size.unit,
-        f"{size.label}: whole tolerance",
-        "arithmetic",
-        formula="upper - lower",
-        inputs=(upper.id, lower.id),
-    )
+    tolerance = whole_tolerance(work, size, lower, upper)
     chosen = choose_instrument(work, size, measured.how, tolerance)
     if chosen is None:
         note = line("No instrument of the shop measures this; make a gauge, or compare with a part that fits.")
@@ -73,6 +65,12 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     return InspectionRow(
         part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note, measured.pin
     )
+
+
+def whole_tolerance(work: Work, size: Number, lower: Number, upper: Number) -> Number:
+    """From limit to limit."""
+    label = f"{size.label}: whole tolerance"
+    return work.of(size.id).rate("tolerance", stackups.whole_tolerance, label, size.unit, low=lower, high=upper)
 
 
 def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> tuple[str, Number, Number] | None:

@@ -6,11 +6,11 @@ from jobcards.definition.job import SetUp
 from jobcards.planning.card import Cut, FeaturePlan, Position, SetUpPlan
 from jobcards.planning.letters import letter
 from jobcards.planning.number import Number, Show
-from jobcards.planning.rates import time_of
+from jobcards.planning.rates import TENTHS
 from jobcards.planning.route import Route, finished
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, slug
-from jobcards.trade import holes, locating, stackups
+from jobcards.trade import holes, locating, stackups, times
 
 STANDING = {"x": "left end", "y": "bottom", "z": "back"}
 FEW_LINES = 8  # more lines than these and their edges are not listed too: dividers scribe the circles
@@ -54,8 +54,8 @@ def lay_out_feature(route: Route, set_up_id: str, feature: FeaturePlan) -> Cut:
             for number, ((axis, _), (height, _)) in enumerate(lines.items())
         ]
     steps += dividers(work, cut_id, feature)
-    hand = work.rule("layout time")
-    time = time_of(work, cut_id, hand.value * len(lines), (hand,), "layout time for each line", Show(places=1))
+    count = work.ledger.counted(f"{cut_id}.lines", len(lines), "lines to scribe")
+    time = work.of(cut_id).time(times.time_of_each, show=TENTHS, count=count, each=work.rule("layout time"))
     title = line("Mark out {feature} on the {face}", feature=from_job(feature.name), face=feature.enters)
     return Cut(cut_id, "lay out", feature.name, title, None, positions, {}, {"time": time}, tuple(steps), rough=True)
 
@@ -68,9 +68,7 @@ def at_height(told: Line, axis: str, height: Number) -> Position:
 
 def height_of(work: Work, cut_id: str, axis: str, place: Number) -> Number:
     """What the height gauge is set to for one line."""
-    plate = work.ledger.given(
-        "surface-plate", 0.0, work.unit, "the face it stands on, on the surface plate", "how this set-up lies"
-    )
+    plate = work.nothing("surface-plate", "the face it stands on, on the surface plate")
     return work.of(f"{cut_id}-{axis}-{slug(place.id)}").length(
         "height",
         locating.layout_height,
@@ -120,7 +118,7 @@ def edges(work: Work, cut_id: str, feature: FeaturePlan, axis: str, height: Numb
 
 def dividers(work: Work, cut_id: str, feature: FeaturePlan) -> list[Line]:
     """The circle round each place, and the step round a circle of holes."""
-    nothing = work.ledger.given(f"{cut_id}.point", 0.0, work.unit, "the dividers' point", "how this set-up lies")
+    nothing = work.nothing(f"{cut_id}.point", "the dividers' point")
     radius = work.of(cut_id).length(
         "radius", stackups.half_tolerance, "dividers: half of the diameter", low=nothing, high=feature.sizes["diameter"]
     )

@@ -1,13 +1,14 @@
 """A worked number and the ledger that holds all of a card's numbers."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from jobcards import quantity
 from jobcards.source import Source
 from jobcards.trade.formula import Formula, formula_of
 
 HOW_IT_LIES = "how this set-up lies"
+COUNTED = "counted"
 PLACES = {
     "in": 4,
     "mm": 3,
@@ -129,6 +130,23 @@ class Ledger:
             Number(number_id, value, unit, shown, label, formula, inputs, str(source), show.tolerance, key, table)
         )
 
+    def counted(
+        self,
+        number_id: str,
+        count: int,
+        label: str,
+        source: Source | str = COUNTED,
+        formula: str = COUNTED,
+        inputs: tuple[str, ...] = (),
+    ) -> Number:
+        """How many there are of something that stands on the card or on the drawing."""
+        return self.given(number_id, float(count), "1", label, source, formula=formula, inputs=inputs, show=WHOLE)
+
+    def same(self, number_id: str, number: Number, label: str, formula: str, show: Show = AS_UNIT) -> Number:
+        """A number over again under another id: the time of an operation that a rule of practice says."""
+        shown = show.text(number.value, number.unit)
+        return self.enter(replace(number, id=number_id, shown=shown, label=label, formula=formula, inputs=(number.id,)))
+
     def work(
         self,
         number_id: str,
@@ -148,6 +166,26 @@ class Ledger:
         return self.given(
             number_id, value, unit, label, entry.source, formula=entry.text, inputs=ids, show=show, key=entry.key
         )
+
+    def told(
+        self,
+        number_id: str,
+        function: Callable[..., float],
+        label: str,
+        unit: str,
+        *words: float | str,
+        show: Show = AS_UNIT,
+        made_for: str = "",
+    ) -> Number:
+        """A number from a formula of the trade that goes by words (a thread, a screw, a drill): a table or a series.
+
+        A length is turned into `unit` where the formula is written for one unit only, or gives it in `made_for`.
+        """
+        entry = formula_of(function)
+        value = float(function(*words))
+        if (made_for or entry.result.unit) in ("in", "mm"):
+            value = quantity.convert(value, made_for or entry.result.unit, unit)
+        return self.given(number_id, value, unit, label, entry.source, formula=entry.text, show=show, key=entry.key)
 
     def _input(
         self, number_id: str, entry: Formula, name: str, value: "Number | float | Sequence[Number]"

@@ -12,14 +12,14 @@ from jobcards.planning.checks import check_card
 from jobcards.planning.checks.seated import seated
 from jobcards.planning.gather import plan_cautions, plan_gather
 from jobcards.planning.inspection import plan_inspection
-from jobcards.planning.number import WHOLE, Ledger
-from jobcards.planning.rates import time_of
+from jobcards.planning.number import Ledger
 from jobcards.planning.requirements import plan_requirements
 from jobcards.planning.set_ups import plan_route
 from jobcards.planning.shapes import plan_shape
 from jobcards.planning.sizes import enter_sizes
 from jobcards.planning.stock import plan_blank, plan_cut_list
 from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
+from jobcards.trade import times
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.materials import material, material_names
 
@@ -52,8 +52,8 @@ def work_out(work: Work) -> Card:
     check_card(work, parts, inspection)
     parts = tuple(map(seated, parts))
     set_ups = [set_up for part in parts for set_up in part.set_ups]
-    times = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
-    total = time_of(work, "card", sum(t.value for t in times), times, "sum of the set-ups")
+    spent = tuple(set_up.time for set_up in set_ups if set_up.time is not None)
+    total = work.of("card").time(times.time_of_job, set_ups=spent)
     for requirement in requirements:
         if not requirement.holds and (requirement.at_least or requirement.at_most):
             work.warnings.append((requirement.name, *requirement.verdict))
@@ -107,8 +107,8 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
         except CannotBeDone as error:
             work.problem(part.mark, str(error), f"look at the sizes of the part “{name}”")
             continue
-        quantity = work.ledger.given(
-            f"{part_id}.quantity", float(part.quantity), "1", f"{name}: how many", "the job's definition", show=WHOLE
+        quantity = work.ledger.counted(
+            f"{part_id}.quantity", part.quantity, f"{name}: how many", "the job's definition", "as given"
         )
         set_ups = plan_route(work, part_id, part, shape, blank, count)
         others = plan_alternatives(work, part_id, part, shape, blank, set_ups, count)

@@ -6,7 +6,7 @@ from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.taps import tap_sizes
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
-from jobcards.trade import cutting, milling, speeds_table
+from jobcards.trade import cutting, milling, speeds_table, times
 
 LENGTHS = {
     "diameter": "diameter",
@@ -168,31 +168,14 @@ def plan_depths(
     deepest = deepest_pass(work, material, operation, "roughing", diameter)
     light = deepest_pass(work, material, operation, "finishing", None)
     if total.value <= 2 * light.value + 1e-9:
-        one = work.ledger.given(
-            f"{cut_id}.all-passes",
-            1.0,
-            "1",
-            "passes in all",
-            "arithmetic",
-            formula="no more than two light passes deep",
-            inputs=(total.id, light.id),
-            show=WHOLE,
-        )
+        why = "no more than two light passes deep"
+        one = work.ledger.counted(f"{cut_id}.all-passes", 1, "passes in all", formula=why, inputs=(total.id, light.id))
         return {"last pass": total, "all passes": one}
     rest = work.of(cut_id).length(
         "rough", milling.left_to_take, "to take before the last pass", full=total, taken=light
     )
     found = plan_passes(work, cut_id, rest, deepest)
-    every = work.ledger.given(
-        f"{cut_id}.all-passes",
-        found["passes"].value + 1,
-        "1",
-        "passes in all",
-        "arithmetic",
-        formula="passes + 1",
-        inputs=(found["passes"].id,),
-        show=WHOLE,
-    )
+    every = work.of(cut_id).count("all-passes", cutting.passes_with_light_one, "passes in all", passes=found["passes"])
     return {**found, "last pass": light, "all passes": every}
 
 
@@ -219,27 +202,25 @@ def plan_passes(work: Work, cut_id: str, total: Number, deepest: Number) -> dict
     return {"passes": count, "pass depth": each}
 
 
-def time_of(
-    work: Work, cut_id: str, minutes: float, inputs: tuple[Number, ...], formula: str, show: Show = WHOLE
-) -> Number:
-    """A time, with what it is made of."""
-    return work.ledger.given(
-        f"{cut_id}.time",
-        minutes,
-        "min",
-        "time",
-        "arithmetic",
-        formula=formula,
-        inputs=tuple(n.id for n in inputs),
-        show=show,
-    )
+def time_by_rule(work: Work, cut_id: str, rule: str) -> Number:
+    """A time that a rule of practice says as a whole."""
+    return work.ledger.same(f"{cut_id}.time", work.rule(rule), "time", rule, WHOLE)
 
 
 def feed_time(work: Work, cut_id: str, length: Number, feed: Number, rounds: Number | None) -> Number:
     """Time to feed a length, once for each round, with the going back."""
-    handling = work.rule("handling")
-    change = work.rule("tool change time")
-    count = rounds.value if rounds else 1.0
-    minutes = count * (cutting.cutting_time(length.value, feed.value) + handling.value) + change.value
-    inputs = (length, feed, handling, change) + ((rounds,) if rounds else ())
-    return time_of(work, cut_id, minutes, inputs, "rounds * (length / feed + handling) + tool change", TENTHS)
+    return work.of(cut_id).time(
+        times.time_of_cut,
+        show=TENTHS,
+        rounds=rounds or work.ledger.counted("once", 1, "the feed runs once"),
+        length=length,
+        feed=feed,
+        handling=work.rule("handling"),
+        change=work.rule("tool change time"),
+    )
+
+
+def grinding_time(work: Work, cut_id: str, passes: Number) -> Number:
+    """Time to grind a face or a diameter in so many passes."""
+    each, handling = work.rule("grinding pass time"), work.rule("handling")
+    return work.of(cut_id).time(times.grinding_time, passes=passes, each=each, handling=handling)

@@ -68,33 +68,40 @@ def contributions(work: Work, number_id: str, written: Expression, unit: str) ->
     out = []
     functions = every_formula()
     for name in dict.fromkeys(written.names):
-        size = work.job.sizes[name]
-        half = (size.upper - size.lower) / 2
-        if half <= 0:
+        if work.job.sizes[name].upper <= work.job.sizes[name].lower:
             continue
+        lower, upper = (work.ledger[f"size-{slug(name)}.{which}"] for which in ("lower", "upper"))
         half_number = work.of(f"size-{slug(name)}").rate(
             "half",
             stackups.half_tolerance,
             f"{name}, plus and minus",
             work.sizes[name].unit,
-            low=work.ledger[f"size-{slug(name)}.lower"],
-            high=work.ledger[f"size-{slug(name)}.upper"],
+            low=lower,
+            high=upper,
         )
-        moved = stackups.sensitivity(
-            lambda **env: written.value({k.replace("_", " "): v for k, v in env.items()}, functions),
-            {k.replace(" ", "_"): v for k, v in work.env.items()},
-            name.replace(" ", "_"),
-            half,
+        at_lower, at_upper = (
+            work.ledger.given(
+                f"{number_id}-{slug(name)}.at-{which}",
+                written.value({**work.env, name: end.value}, functions),
+                unit,
+                f"what it comes to with {name} at its {which} limit",
+                "the job's definition",
+                formula=written.text,
+                inputs=(end.id, *(work.sizes[other].id for other in dict.fromkeys(written.names) if other != name)),
+            )
+            for which, end in (("lower", lower), ("upper", upper))
         )
         per = f"{unit}/{work.sizes[name].unit}" if unit != work.sizes[name].unit else "1"
-        sensitivity = work.ledger.given(
-            f"{number_id}-{slug(name)}.sensitivity",
-            moved,
-            per,
+        moved = stackups.sensitivity(at_upper.value, at_lower.value, upper.value, lower.value)
+        sensitivity = work.of(f"{number_id}-{slug(name)}").rate(
+            "sensitivity",
+            stackups.sensitivity,
             f"how much it moves for each unit of {name}",
-            "arithmetic",
-            formula=f"change of ({written.text}) over change of ({name})",
-            inputs=(work.sizes[name].id,),
+            per,
+            at_upper=at_upper,
+            at_lower=at_lower,
+            upper=upper,
+            lower=lower,
             show=Show(places=places_of(moved)),
         )
         spread_number = work.of(f"{number_id}-{slug(name)}").rate(

@@ -8,10 +8,10 @@ from jobcards.planning.authored import authored
 from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpPlan, ShapePlan, Touch
 from jobcards.planning.lathe.outline import Turned
 from jobcards.planning.mill.zero import Zeros
-from jobcards.planning.number import WHOLE, Number
-from jobcards.planning.rates import time_of
+from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop
+from jobcards.trade import times
 
 TOGETHER = ("heat", "assemble")  # the kinds of set-up that all pieces go through at once
 
@@ -58,12 +58,12 @@ def finished(
 ) -> SetUpPlan:
     """The set-up with its number, texts and time."""
     work = route.work
-    number = work.ledger.given(
-        f"{set_up_id}.number", float(route.count), "1", "set-up", "counted", formula="counted", show=WHOLE
-    )
-    times = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
-    pieces = 1 if kind in TOGETHER else route.part.quantity
-    if pieces > 1:
+    number = work.ledger.counted(f"{set_up_id}.number", route.count, "set-up")
+    spent = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
+    pieces = work.ledger[f"{route.part_id}.quantity"]
+    if kind in TOGETHER and pieces.value > 1:
+        pieces = work.ledger.counted(f"{set_up_id}.lots", 1, "all pieces at once")
+    if pieces.value > 1:
         notes = [*(notes or []), *batch_words(work, route.part_id, kind, hold, zero)]
     said = list(after or [])
     if set_up.after:
@@ -83,20 +83,10 @@ def finished(
         authored(set_up.stopping_point, work.sizes),
         tuple(notes or ()),
         sizes or {},
-        set_up_time(work, set_up_id, route.part_id, pieces, times),
+        work.of(set_up_id).time(
+            times.time_of_set_up, setting=work.rule("set-up time"), pieces=pieces, operations=spent
+        ),
     )
-
-
-def set_up_time(work: Work, set_up_id: str, part_id: str, pieces: int, times: tuple[Number, ...]) -> Number:
-    """Minutes of a set-up: made ready once, its operations done on every piece."""
-    setting = work.rule("set-up time")
-    each = sum(t.value for t in times)
-    if pieces == 1:
-        said = "set-up time + time of each operation"
-        return time_of(work, set_up_id, setting.value + each, (setting, *times), said)
-    said = "set-up time + pieces * time of each operation"
-    inputs = (setting, work.ledger[f"{part_id}.quantity"], *times)
-    return time_of(work, set_up_id, setting.value + pieces * each, inputs, said)
 
 
 def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero: tuple[Touch, ...]) -> list[Line]:

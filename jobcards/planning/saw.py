@@ -4,7 +4,7 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.number import Number
-from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route, finished
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
@@ -18,7 +18,7 @@ def saw_set_up(route: Route, set_up: SetUp, set_up_id: str, machine: kit.Saw | k
     if isinstance(machine, kit.Saw):
         check_section(work, set_up, section, machine)
     name = set_up.saw.cutter
-    kerf, each = work.rule("kerf"), work.rule("sawing time")
+    kerf = work.rule("kerf")
     cut = Cut(
         f"{set_up_id}-saw",
         "saw",
@@ -27,7 +27,7 @@ def saw_set_up(route: Route, set_up: SetUp, set_up_id: str, machine: kit.Saw | k
         plan_cutter(work, name, work.shop.cutters[name]),
         (),
         {"length": blank.sizes["length"]},
-        {"time": time_of(work, f"{set_up_id}-saw", each.value, (each,), "sawing time")},
+        {"time": time_by_rule(work, f"{set_up_id}-saw", "sawing time")},
         tuple(saw_words(set_up.saw.to == "stop", blank.sizes["length"], kerf)),
         check=line(
             "Measure the piece; the blank may be longer than {length}, not shorter.", length=blank.sizes["length"]

@@ -3,7 +3,7 @@
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.mill.cut import MillCut, MillCutter
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.shaper.cut import Shaped, ShaperCut, needs_kind, ram_words, shaping_time
 from jobcards.planning.words import Line, line
@@ -34,9 +34,7 @@ def groove_positions(asked: MillCut | ShaperCut) -> tuple[Position, ...]:
     out = []
     for index, place in enumerate(groove_places(work, cut_id, asked.feature)):
         number_id = f"{cut_id}-{index + 1}"
-        count = work.ledger.given(
-            f"{number_id}.count", float(index + 1), "1", "groove", "counted", formula="counted", show=WHOLE
-        )
+        count = work.ledger.counted(f"{number_id}.count", index + 1, "groove")
         x = reading(work, f"{number_id}.x", "groove: reading X", asked.lying, "x", place, zero, asked.step.value)
         out.append(Position(line("{count}", count=count), x))
     return tuple(out)
@@ -71,9 +69,7 @@ def fits_the_form(asked: MillCut | ShaperCut) -> bool:
 
 def tip_flat(work: Work, tool: CutterPlan) -> Number:
     """The flat on the tool's tip, nothing for a sharp one."""
-    return tool.sizes.get("flat") or work.ledger.given(
-        "sharp", 0.0, work.unit, "a sharp bottom or crest", "the job's definition"
-    )
+    return tool.sizes.get("flat") or work.nothing("sharp", "a sharp bottom or crest", "the job's definition")
 
 
 def mill_upright(asked: MillCut) -> Cut | None:

@@ -4,7 +4,7 @@ from jobcards.definition.features import Stated
 from jobcards.definition.job import Operation
 from jobcards.planning.authored import authored
 from jobcards.planning.card import Cut
-from jobcards.planning.rates import plan_cutter, time_of
+from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job, slug
@@ -16,7 +16,6 @@ def stated_cut(route: Route, set_up_id: str, operation: Operation) -> Cut:
     feature = route.part.features[operation.cut]
     assert isinstance(feature, Stated)
     cut_id = f"{set_up_id}-{slug(operation.cut)}"
-    hand = work.rule("hand time")
     check = authored(feature.check, work.sizes)
     if operation.check:
         check += line(" {also}", also=authored(operation.check, work.sizes))
@@ -28,7 +27,7 @@ def stated_cut(route: Route, set_up_id: str, operation: Operation) -> Cut:
         plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter]),
         (),
         {},
-        {"time": time_of(work, cut_id, hand.value, (hand,), "hand time")},
+        {"time": time_by_rule(work, cut_id, "hand time")},
         (authored(feature.text, work.sizes), line("The dry run does not know this shape: its check is all there is.")),
         authored(operation.why, work.sizes),
         check,

@@ -136,13 +136,7 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
     lengths: list[Number] = []
     pieces: list[Line] = []
     for part in group:
-        nothing = work.ledger.given(
-            f"{row_id}-{part.id}.nothing",
-            0.0,
-            work.unit,
-            "nothing more is cleaned or held",
-            "the blank's length has it",
-        )
+        nothing = work.nothing(f"{row_id}-{part.id}.nothing", "nothing more is cleaned or held", "the job's definition")
         lengths.append(
             work.of(f"{row_id}-{part.id}").length(
                 "length",
@@ -163,24 +157,16 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
                 part=part.name,
             )
         )
-    needed = work.ledger.given(
-        f"{row_id}.length",
-        sum(n.value for n in lengths),
-        work.unit,
-        "bar in all, with a saw cut to each piece",
-        "arithmetic",
-        formula="sum of the pieces with their saw cuts",
-        inputs=tuple(n.id for n in lengths),
+    needed = work.of(row_id).length(
+        "length", stock.bar_in_all, "bar in all, with a saw cut to each piece", lengths=lengths
     )
-    weights = [part.blank.weight for part in group]
-    weight = work.ledger.given(
-        f"{row_id}.weight",
-        sum(p.quantity.value * p.blank.weight.value for p in group),
-        weights[0].unit,
+    weight = work.of(row_id).rate(
+        "weight",
+        stock.weight_in_all,
         "weight of the pieces",
-        "arithmetic",
-        formula="sum of count * weight",
-        inputs=tuple(n.id for p in group for n in (p.quantity, p.blank.weight)),
+        group[0].blank.weight.unit,
+        counts=[part.quantity for part in group],
+        weights=[part.blank.weight for part in group],
     )
     first = group[0].blank
     section = (

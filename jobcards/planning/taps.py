@@ -45,11 +45,5 @@ def tap_sizes(work: Work, prefix: str, name: str, cutter: kit.Cutter) -> dict[st
 
 def chamfer_threads(work: Work, kind: str) -> Number:
     """Threads of the chamfer of a taper, plug or bottoming tap."""
-    return work.ledger.given(
-        f"chamfer-{kind}",
-        float(tapping.chamfer_threads(kind)),
-        "1",
-        f"threads of a {kind} tap's chamfer, the most",
-        "common practice, no source",
-        show=WHOLE,
-    )
+    label = f"threads of a {kind} tap's chamfer, the most"
+    return work.ledger.told(f"chamfer-{kind}", tapping.chamfer_threads, label, "1", kind, show=WHOLE)

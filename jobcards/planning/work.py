@@ -10,7 +10,7 @@ from jobcards.definition.expression import Expression
 from jobcards.definition.job import Job
 from jobcards.definition.model import Mark, Model
 from jobcards.definition.shop import Shop
-from jobcards.planning.number import AS_UNIT, WHOLE, Ledger, Number, Show
+from jobcards.planning.number import AS_UNIT, HOW_IT_LIES, WHOLE, Ledger, Number, Show
 from jobcards.planning.words import Authored, Line
 from jobcards.tables import number, table
 from jobcards.trade import every_formula
@@ -94,6 +94,10 @@ class Work:
             f"rule-{slug(name)}", value, unit, row["meaning"], chart.source_of(row), show=Show(places=places)
         )
 
+    def nothing(self, number_id: str, label: str, source: str = HOW_IT_LIES) -> Number:
+        """A length of nothing: where a reading begins, what is left where all is taken off."""
+        return self.ledger.given(number_id, 0.0, self.unit, label, source)
+
     def looked_up(self, number_id: str, found: TableValue, label: str, show: Show = AS_UNIT) -> Number:
         """A number from a table of the trade."""
         return self.ledger.given(
@@ -164,6 +168,10 @@ class Numbers:
     ) -> Number:
         """An angle by a formula of the trade, in degrees."""
         return self.ledger.work(f"{self.id}.{name}", function, label, "deg", show=show, **inputs)
+
+    def time(self, function: Formula, /, *, show: Show = WHOLE, **inputs: Number | float | Sequence[Number]) -> Number:
+        """How long it takes, by a formula of the trade."""
+        return self.ledger.work(f"{self.id}.time", function, "time", "min", show=show, **inputs)
 
     def count(self, name: str, function: Formula, label: str, /, **inputs: Number | float | Sequence[Number]) -> Number:
         """A whole number by a formula of the trade."""

@@ -149,3 +149,19 @@ def sine_bar_error(length: float, height: float, angle: float) -> float:
     """
     finite(angle=angle)
     return sine_bar_angle(length, height) - angle
+
+
+@formula(title="Angle from the upright", text="upright = 90 - angle", source=GEOMETRY)
+def from_upright(angle: float) -> float:
+    """The same angle counted from the upright, as a protractor stood on its end reads it.
+
+    Args:
+        angle [deg]: angle from the level
+    Returns [deg]: angle from the upright
+    Raises CannotBeDone: when the angle is not a number.
+
+    >>> from_upright(22.5)
+    67.5
+    """
+    finite(angle=angle)
+    return 90 - angle

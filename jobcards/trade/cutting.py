@@ -276,6 +276,40 @@ def cutting_time(length: float, feed: float) -> float:
     return length / feed
 
 
+@formula(title="Passes with a light one", text="every = passes + 1", source=COMMON)
+def passes_with_light_one(passes: int) -> float:
+    """Passes in all, where a light one for the finish comes after the heavy ones.
+
+    Args:
+        passes [1]: heavy passes
+    Returns [1]: passes in all
+    Raises CannotBeDone: when the passes are not a whole number from 0 up.
+
+    >>> passes_with_light_one(4)
+    5.0
+    """
+    whole(0, passes=passes)
+    return float(passes + 1)
+
+
+@formula(title="Strokes with finishing ones", text="rounds = rough * passes + finishing", source=ARITHMETIC)
+def strokes_with_finishing(rough: int, passes: int, finishing: int) -> float:
+    """How often the feed runs, where the strokes along the finished walls are made once, at the full depth.
+
+    Args:
+        rough [1]: strokes of each pass in depth
+        passes [1]: passes in depth
+        finishing [1]: strokes made once
+    Returns [1]: strokes in all
+    Raises CannotBeDone: when one of them is not a whole number from 0 up.
+
+    >>> strokes_with_finishing(rough=5, passes=3, finishing=4)
+    19.0
+    """
+    whole(0, rough_strokes=rough, passes=passes, finishing_strokes=finishing)
+    return float(rough * passes + finishing)
+
+
 @formula(title="Strokes in all", text="rounds = passes * strokes", source=ARITHMETIC)
 def strokes_in_all(passes: int, strokes: int) -> float:
     """How often the feed runs: each pass in depth takes every stroke, or every groove, once.

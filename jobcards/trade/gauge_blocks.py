@@ -7,10 +7,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import gcd, isfinite
 
-from jobcards.source import COMMON
+from jobcards.source import ARITHMETIC, COMMON, Source
 from jobcards.tables import table
 from jobcards.trade.formula import CannotBeDone, formula
-from jobcards.trade.guards import whole
+from jobcards.trade.guards import positive, whole
 
 TENTHS = 10_000
 """Ten-thousandths in a unit."""
@@ -197,3 +197,52 @@ def nearest_height(target: float, name: str, most: int) -> float:
     """
     whole(1, most_blocks=most)
     return nearest_stack(target, block_set(name), int(most)).total
+
+
+@formula(title="Height of a stack", text="the blocks added up", source=ARITHMETIC, worded=True)
+def stack_height(blocks: Sequence[float]) -> float:
+    """The height of blocks wrung together.
+
+    Args:
+        blocks [length]: size of each block
+    Returns [length]: height of the stack
+    Raises CannotBeDone: when a block is not more than 0
+
+    >>> stack_height([1.0, 0.134, 0.1005])
+    1.2345
+    """
+    for block in blocks:
+        positive(block=block)
+    return sum(map(_tenths, blocks)) / TENTHS
+
+
+@formula(title="Inch blocks in a metric job", text="stack = 25.4 * height", source=Source("definition"))
+def stack_in_mm(height: float) -> float:
+    """The height of a stack of inch blocks in millimetres.
+
+    Args:
+        height [in]: height of the stack
+    Returns [mm]: the same height
+    Raises CannotBeDone: when the height is not more than 0
+
+    >>> stack_in_mm(0.5)
+    12.7
+    """
+    positive(height=height)
+    return 25.4 * height
+
+
+@formula(title="Metric blocks in an inch job", text="stack = height / 25.4", source=Source("definition"))
+def stack_in_inches(height: float) -> float:
+    """The height of a stack of metric blocks in inches.
+
+    Args:
+        height [mm]: height of the stack
+    Returns [in]: the same height
+    Raises CannotBeDone: when the height is not more than 0
+
+    >>> stack_in_inches(12.7)
+    0.5
+    """
+    positive(height=height)
+    return height / 25.4

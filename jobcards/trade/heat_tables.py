@@ -6,8 +6,9 @@ from jobcards.source import Source
 from jobcards.tables import Row, number, table
 from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.guards import finite, positive
+from jobcards.trade.heat import celsius_from_fahrenheit
 from jobcards.trade.materials import material, nearest
-from jobcards.trade.speeds_table import TableValue, inch_value, positive_inches
+from jobcards.trade.speeds_table import MM_PER_INCH, TableValue, inch_value, positive_inches
 
 
 @dataclass(frozen=True)
@@ -25,6 +26,15 @@ class Hardening:
     temper_high: float
     note: str
     source: Source
+
+    @property
+    def middle(self) -> float:
+        """The middle of the range of heats, in °F."""
+        return (self.low + self.high) / 2
+
+    def soak_for_each(self, unit: str) -> float:
+        """Minutes of soak for each inch or millimetre of section."""
+        return self.soak if unit == "in" else self.soak / MM_PER_INCH
 
 
 def hardening(material_name: str) -> Hardening:
@@ -44,6 +54,15 @@ def hardening(material_name: str) -> Hardening:
             return Hardening(known.name, low, high, colour, row["quench"], soak, least, *tempers, row["note"], source)
     steels = ", ".join(row["material"] for row in chart.rows)
     raise CannotBeDone(f"{known.name} does not harden in the fire; those that do: {steels}")
+
+
+def heat_shown(fahrenheit: float, unit: str) -> float:
+    """A heat of a table in °F, or in °C to the whole degree, finer than which no table is.
+
+    >>> heat_shown(1450, "°F"), heat_shown(1450, "°C")
+    (1450, 788)
+    """
+    return fahrenheit if unit == "°F" else round(celsius_from_fahrenheit(fahrenheit))
 
 
 def temper_colour(temperature: float) -> str:

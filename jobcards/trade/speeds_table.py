@@ -4,7 +4,7 @@ The tables are in inch units. A metric value is the inch one turned over and rou
 than any of them is known.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from jobcards.source import Source, published
 from jobcards.tables import Row, Table, number, table
@@ -53,7 +53,7 @@ def cutting_speed(material_name: str, cutter_material: str, operation: str, unit
         low, high, start = (reduced_speed(speed, part) for speed in (low, high, start))
     else:
         low, high, start = read_speeds(known.group, cutter, "milling" if operation in MILLING else operation)
-    source = REAMING if operation == "reaming" else speeds_source(known.group, cutter)
+    source = replace(REAMING, table="cutting_speeds") if operation == "reaming" else speeds_source(known.group, cutter)
     low, high, start = (to_unit(speed, unit, "ft/min", "m/min", M_PER_FOOT) for speed in (low, high, start))
     return TableValue(start, unit, source, (low, high))
 

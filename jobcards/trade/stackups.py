@@ -1,7 +1,7 @@
 """Stack-ups: what a chain of sizes can come to, at the worst and as it mostly does, and which size upsets it most."""
 
 import math
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 
 from jobcards.source import ARITHMETIC, COMMON
 from jobcards.trade.formula import CannotBeDone, formula
@@ -40,6 +40,23 @@ def half_tolerance(low: float, high: float) -> float:
     """
     ordered(low, high)
     return (high - low) / 2
+
+
+@formula(title="Whole tolerance", text="tolerance = high - low", source=ARITHMETIC)
+def whole_tolerance(low: float, high: float) -> float:
+    """What a size may differ from part to part.
+
+    Args:
+        low [length]: lower limit
+        high [length]: upper limit
+    Returns [length]: from limit to limit
+    Raises CannotBeDone: when the limits stand the wrong way round.
+
+    >>> whole_tolerance(low=2.0, high=2.5)
+    0.5
+    """
+    ordered(low, high)
+    return high - low
 
 
 @formula(
@@ -161,22 +178,28 @@ def shares(sensitivities: Sequence[float], half_tolerances: Sequence[float]) -> 
     return [share(s, t) for s, t in zip(sensitivities, half_tolerances, strict=True)]
 
 
-def sensitivity(of: Callable[..., float], at: Mapping[str, float], size: str, step: float) -> float:
-    """How much a result moves for each unit of one size, by moving that size a step either way.
+@formula(
+    title="How much a size upsets a result",
+    text="sensitivity = (at_upper - at_lower) / (upper - lower)",
+    source=ARITHMETIC,
+)
+def sensitivity(at_upper: float, at_lower: float, upper: float, lower: float) -> float:
+    """How much a result moves for each unit of one size, by trying that size at both its limits.
 
-    `of` is a function of named sizes, `at` their middles, `step` how far to move it (its half tolerance serves).
+    Args:
+        at_upper [length]: the result with the size at its upper limit, all others at their middles
+        at_lower [length]: the result with the size at its lower limit
+        upper [length]: upper limit of the size
+        lower [length]: lower limit of the size
+    Returns [1]: change of the result for each unit of the size, with its sign
+    Raises CannotBeDone: when the limits are one and the same or a result is no number.
 
-    Raises CannotBeDone: when the size is not among them, the step is nothing, or the result cannot be reckoned there.
-
-    >>> round(sensitivity(lambda thickness, pin: thickness - pin, {"thickness": 0.875, "pin": 0.870}, "pin", 0.001), 9)
+    >>> sensitivity(at_upper=0.75, at_lower=1.25, upper=2.0, lower=1.5)
     -1.0
     """
-    if size not in at:
-        raise CannotBeDone(f"there is no size {size!r} in the chain; it has {', '.join(at)}")
-    positive(step=step)
-    above, below = (of(**{**at, size: at[size] + move}) for move in (step, -step))
-    finite(result=above - below)
-    return (above - below) / (2 * step)
+    finite(result_at_the_upper_limit=at_upper, result_at_the_lower_limit=at_lower)
+    positive(tolerance=upper - lower)
+    return (at_upper - at_lower) / (upper - lower)
 
 
 def ordered(low: float, high: float) -> None:

@@ -1,6 +1,7 @@
 """Stock: volumes and weights of bar, the bar a job needs, saw lengths and what is left to clean up."""
 
 import math
+from collections.abc import Sequence
 
 from jobcards.source import ARITHMETIC, COMMON, GEOMETRY
 from jobcards.trade.formula import CannotBeDone, formula
@@ -153,6 +154,49 @@ def bar_needed(count: int, length: float, cleaning: float, kerf: float, held: fl
     not_negative(kerf=kerf, held=held)
     whole(1, count=count)
     return count * (saw_length(length, cleaning) + kerf) + held
+
+
+@formula(title="Bar in all", text="the bar for each part of one section, added up", source=ARITHMETIC, worded=True)
+def bar_in_all(lengths: Sequence[float]) -> float:
+    """The length of bar for all parts that are sawn from one section.
+
+    Args:
+        lengths [length]: bar for each part, with its saw cuts
+    Returns [length]: bar in all
+    Raises CannotBeDone: when a length is not more than zero.
+
+    >>> bar_in_all([9.5, 4.25])
+    13.75
+    """
+    for length in lengths:
+        positive(length=length)
+    return sum(lengths)
+
+
+@formula(
+    title="Weight in all",
+    text="the weight of a piece times how many there are, added up for all parts",
+    source=ARITHMETIC,
+    worded=True,
+)
+def weight_in_all(counts: Sequence[int], weights: Sequence[float]) -> float:
+    """The weight of all pieces of a bar.
+
+    Args:
+        counts [1]: pieces of each part
+        weights [lb]: weight of one piece of each part, in the same order (or kg; the result is in the same unit)
+    Returns [lb]: weight of all pieces
+    Raises CannotBeDone: when the lists differ in length, a count is no whole number or a weight is less than zero.
+
+    >>> weight_in_all(counts=[2, 1], weights=[1.5, 0.25])
+    3.25
+    """
+    if len(counts) != len(weights):
+        raise CannotBeDone(f"{len(counts)} counts and {len(weights)} weights; each part needs one of both")
+    for count, each in zip(counts, weights, strict=True):
+        whole(1, count=count)
+        not_negative(weight=each)
+    return sum(count * each for count, each in zip(counts, weights, strict=True))
 
 
 @formula(title="Clean-up on each side", text="each_side = (stock - finished) / 2", source=ARITHMETIC)

@@ -221,9 +221,18 @@ def screw_clearance_hole(screw: str, fit: str, unit: str) -> float:
     return converted(float(hole), "mm", checked_unit(unit)) if metric else drill_diameter(hole, unit)
 
 
+@formula(
+    title="Threads of a tap's chamfer",
+    text="ten for a taper tap, five for a plug tap, two for a bottoming tap, the longest of each",
+    source=COMMON,
+    worded=True,
+)
 def chamfer_threads(kind: str) -> int:
     """Threads of the chamfer of a taper, plug or bottoming tap, the longest of its kind.
 
+    Args:
+        kind [1]: taper, plug or bottoming
+    Returns [1]: threads that do not cut full
     Raises CannotBeDone: when the tap is of no such kind.
 
     >>> chamfer_threads("plug")
@@ -232,6 +241,19 @@ def chamfer_threads(kind: str) -> int:
     if kind not in CHAMFERS:
         raise CannotBeDone(f"there is no tap called {kind!r}; write taper, plug or bottoming")
     return CHAMFERS[kind]
+
+
+@formula(title="Pitches of a whole thread, by the charts", text="basis = 3 * sqrt(3) / 4", source=HANDBOOK)
+def thread_basis() -> float:
+    """How many pitches across a whole thread counts as in the percentages of tap-drill charts.
+
+    Returns [1]: pitches, both sides of the hole together
+    Raises CannotBeDone: when never; it is always the same.
+
+    >>> round(thread_basis(), 3)
+    1.299
+    """
+    return BASIS
 
 
 def some_thread(percent: float, most: float, basis: str) -> None:

@@ -6,6 +6,8 @@ from jobcards.source import GEOMETRY
 from tests.outside.check import Check, run
 
 CHECKS = [
+    # The two acute angles of a right-angled triangle of 3, 4 and 5 make a right angle.
+    Check("angles.from_upright", {"angle": 36.8698976}, 53.1301024, 1e-6, GEOMETRY),
     Check("angles.sine_bar_height", {"length": 5.0, "angle": 60.0}, 4.3301, 5e-05, GEOMETRY),
     Check("angles.sine_bar_height", {"length": 5.0, "angle": 22.5}, 1.9134, 5e-05, GEOMETRY),
     Check("angles.sine_bar_height", {"length": 100.0, "angle": 30.0}, 50.0, 1e-09, GEOMETRY),

@@ -48,6 +48,9 @@ CHECKS = [
     Check("cutting.passes", {"total": 1.1001, "depth": 0.1}, 12, 0, ARITHMETIC),
     Check("cutting.passes", {"total": 0.0, "depth": 0.1}, 0, 0, ARITHMETIC),
     Check("cutting.pass_depth", {"total": 0.21875, "count": 5}, 0.04375, 1e-9, ARITHMETIC),
+    # Four heavy passes and a light one; five strokes at each of three depths, then the four walls once. By pencil.
+    Check("cutting.passes_with_light_one", {"passes": 4}, 5, 0, ARITHMETIC),
+    Check("cutting.strokes_with_finishing", {"rough": 5, "passes": 3, "finishing": 4}, 19, 0, ARITHMETIC),
     # Three passes in depth over twenty-one grooves.
     Check("cutting.strokes_in_all", {"passes": 3, "strokes": 21}, 63, 0, ARITHMETIC),
     Check("cutting.cutting_time", {"length": 4.5, "feed": 6.0}, 0.75, 1e-9, ARITHMETIC),

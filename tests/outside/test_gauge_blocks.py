@@ -6,13 +6,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from jobcards.source import Source
+from jobcards.source import ARITHMETIC, Source
 from jobcards.trade import gauge_blocks
 from tests.outside.check import Check, run
 
 SEARCH = Source("arithmetic", "exhaustive search")
 
 CHECKS = [
+    # Added up with a pencil; an inch is 25.4 mm by definition.
+    Check("gauge_blocks.stack_height", {"blocks": [1.0, 0.134, 0.1005]}, 1.2345, 1e-12, ARITHMETIC),
+    Check("gauge_blocks.stack_in_mm", {"height": 1.2345}, 31.3563, 1e-9, ARITHMETIC),
+    Check("gauge_blocks.stack_in_inches", {"height": 31.3563}, 1.2345, 1e-9, ARITHMETIC),
     # 1.2345 = 1.000 + 0.134 + 0.1005; 1.7523 = 1.000 + 0.550 + 0.102 + 0.1003; 5.4373 takes five; 4.3301 four.
     Check("gauge_blocks.fewest_blocks", {"target": 1.2345, "name": "inch 81", "most": 5}, 3, 0, SEARCH),
     Check("gauge_blocks.fewest_blocks", {"target": 1.7523, "name": "inch 81", "most": 5}, 4, 0, SEARCH),

@@ -25,6 +25,15 @@ CHECKS = [
     Check("stackups.root_sum_square", {"sensitivities": [2, -1], "half_tolerances": [1.5, 4.0]}, 5.0, 1e-12, COMMON),
     # A press fit: pin 0.002 over the hole, give or take 0.0005 mostly.
     Check("stackups.most_likely", {"nominal": -0.002, "likely": 0.0005}, -0.0015, 1e-12, ARITHMETIC),
+    Check("stackups.whole_tolerance", {"low": 1.9963, "high": 1.9975}, 0.0012, 1e-9, ARITHMETIC),
+    # Thickness 0.874 to 0.876 less a pin of 0.870: the gap follows the thickness one for one. By pencil.
+    Check(
+        "stackups.sensitivity",
+        {"at_upper": 0.006, "at_lower": 0.004, "upper": 0.876, "lower": 0.874},
+        1.0,
+        1e-9,
+        ARITHMETIC,
+    ),
     Check("stackups.share", {"sensitivity": -2.0, "half_tolerance": 0.003}, 0.006, 1e-12, ARITHMETIC),
 ]
 
@@ -56,10 +65,11 @@ def test_root_sum_square_is_the_spread_of_many_parts() -> None:
 
 
 def test_sensitivity_is_the_slope_known_from_calculus() -> None:
-    # Depth of a chord: d - sqrt(r^2 - w^2 / 4); its slope in w is w / (4 sqrt(r^2 - w^2 / 4)).
+    # Depth of a chord: r - sqrt(r^2 - w^2 / 4); its slope in w is w / (4 sqrt(r^2 - w^2 / 4)).
     def below_centre(radius: float, width: float) -> float:
         return (radius**2 - width**2 / 4) ** 0.5
 
-    at = {"radius": 0.25, "width": 0.3}
-    assert sensitivity(below_centre, at, "width", 1e-4) == pytest.approx(-0.3 / (4 * 0.2), rel=1e-6)
-    assert sensitivity(below_centre, at, "radius", 1e-4) == pytest.approx(0.25 / 0.2, rel=1e-6)
+    wide = sensitivity(below_centre(0.25, 0.3001), below_centre(0.25, 0.2999), upper=0.3001, lower=0.2999)
+    assert wide == pytest.approx(-0.3 / (4 * 0.2), rel=1e-6)
+    round_ = sensitivity(below_centre(0.2501, 0.3), below_centre(0.2499, 0.3), upper=0.2501, lower=0.2499)
+    assert round_ == pytest.approx(0.25 / 0.2, rel=1e-6)

@@ -22,6 +22,9 @@ from tests.outside.check import Check, run
 HANDBOOK = Source("from memory", "handbook weights of steel bar at 0.2833 lb/in³")
 
 CHECKS = [
+    # Two bars of 9.5 and 4.25; two pieces of 1.5 lb and three of 0.25 lb. By pencil.
+    Check("stock.bar_in_all", {"lengths": [9.5, 4.25]}, 13.75, 1e-12, ARITHMETIC),
+    Check("stock.weight_in_all", {"counts": [2, 3], "weights": [1.5, 0.25]}, 3.75, 1e-12, ARITHMETIC),
     Check("stock.flat_bar_volume", {"width": 2.0, "thickness": 0.5, "length": 120.0}, 120.0, 1e-9, GEOMETRY),
     Check("stock.round_bar_volume", {"diameter": 1.0, "length": 144.0}, 113.0973, 5e-5, GEOMETRY),
     # A hexagon of side 1 has an area of 3√3/2 and measures √3 across the flats.

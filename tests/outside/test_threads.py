@@ -24,6 +24,11 @@ MEMORY = Source("from memory", "ISO 965-1, M10")
 B94 = published("ASME B94.11M", "1993", "sizes of twist drills")
 
 CHECKS = [
+    # Twice the depth of the older external thread, 0.6495 pitches.
+    Check("tapping.thread_basis", {}, 1.299, 5e-5, COMMON),
+    Check("tapping.chamfer_threads", {"kind": "taper"}, 10, 0, COMMON),
+    Check("tapping.chamfer_threads", {"kind": "plug"}, 5, 0, COMMON),
+    Check("tapping.chamfer_threads", {"kind": "bottoming"}, 2, 0, COMMON),
     Check("threads.screw_diameter", {"number": 0}, 0.060, 1e-9, ASME_B11),
     Check("threads.screw_diameter", {"number": 10}, 0.190, 1e-9, ASME_B11),
     Check("threads.screw_diameter", {"number": 12}, 0.216, 1e-9, ASME_B11),

@@ -8,6 +8,8 @@ from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
 from jobcards.trade import cutting, stackups, turning
 
+SET = Show(places=3)  # a boring head is not set finer before the last pass
+
 
 def bore_passes(work: Work, cut_id: str, part: Part, finish: Number, before: Number | None) -> list[Number]:
     """The diameters to set on the boring head, the last one the finished size."""
@@ -27,21 +29,14 @@ def bore_passes(work: Work, cut_id: str, part: Part, finish: Number, before: Num
     each = work.of(cut_id).length(
         "rough-depth", cutting.pass_depth, "on the radius, each pass", total=total, count=count
     )
-    out = []
+    out = [before]
     for index in range(1, int(count.value)):
         out.append(
-            work.ledger.given(
-                f"{cut_id}.pass-{index}",
-                before.value + 2 * index * each.value,
-                work.unit,
-                "bore after this pass",
-                "arithmetic",
-                formula="before + 2 * passes so far * depth",
-                inputs=(before.id, each.id),
-                show=Show(places=3),
+            work.of(cut_id).length(
+                f"pass-{index}", turning.bore_after, "bore after this pass", start=out[-1], depth=each, show=SET
             )
         )
-    return [*out, rough, finish]
+    return [*out[1:], rough, finish]
 
 
 def bore_words(bored: list[Number], feature: FeaturePlan) -> list[Line]:

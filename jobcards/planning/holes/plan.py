@@ -6,7 +6,7 @@ from jobcards.planning.holes import checks, feeds, words
 from jobcards.planning.holes.boring import bore_passes, bore_words
 from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, TITLES, HoleCut, hole_under
 from jobcards.planning.holes.depths import cut_depth
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 
@@ -78,20 +78,14 @@ def hole_rates(asked: HoleCut, diameter: Number, depth: Number) -> tuple[dict[st
     """Speed, feed, pecks and time, and the passes of a boring head; by hand only the time."""
     work = asked.work
     if asked.by_hand:
-        hand = work.rule("hand time")
-        return {"time": rates.time_of(work, asked.id, hand.value, (hand,), "hand time")}, []
+        return {"time": rates.time_by_rule(work, asked.id, "hand time")}, []
     speeds = asked.speed(asked.feature.sizes["diameter"] if asked.kind == "countersink" else diameter)
     feed = feeds.plan_feed(asked, diameter, speeds["speed"])
-    label, source = "positions", "the job's definition"
-    rounds = work.ledger.given(
-        f"{asked.id}.count", float(len(asked.positions)), "1", label, source, formula="counted", show=WHOLE
-    )
+    rounds = work.ledger.counted(f"{asked.id}.count", len(asked.positions), "positions", "the job's definition")
     bored: list[Number] = []
     if asked.kind == "bore":
         bored = bore_passes(work, asked.id, asked.route.part, diameter, asked.before)
-        rounds = work.ledger.given(
-            f"{asked.id}.rounds", float(len(bored)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
-        )
+        rounds = work.ledger.counted(f"{asked.id}.rounds", len(bored), "passes")
         speeds["passes"] = rounds
     time = rates.feed_time(work, asked.id, depth, feed["feed"], rounds)
     return {**speeds, **feed, **feeds.plan_pecks(asked, depth), "time": time}, bored

@@ -90,15 +90,8 @@ def percent_words(asked: HoleCut, percent: Number) -> list[Line]:
 
 def basis(work: Work) -> Number:
     """What a percentage of thread is counted of."""
-    return work.ledger.given(
-        "thread-basis",
-        tapping.BASIS,
-        "1",
-        "pitches across that a whole thread counts as, for a percentage",
-        tapping.HANDBOOK,
-        formula="three quarters of the root of three",
-        show=Show(places=3),
-    )
+    label = "pitches across that a whole thread counts as, for a percentage"
+    return work.ledger.told("thread-basis", tapping.thread_basis, label, "1", show=Show(places=3))
 
 
 def tough_words(asked: HoleCut, percent: Number) -> Line:

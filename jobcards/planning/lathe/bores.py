@@ -8,7 +8,7 @@ from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.common import Turning, common, dial_place, dial_show, texts
 from jobcards.planning.lathe.diameters import nose_words
 from jobcards.planning.lathe.ends import plan_drill, plan_ream, through_stock
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, from_shop
 from jobcards.trade import cutting, milling, stackups, turning
@@ -49,9 +49,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         place_id = f"{cut_id}-{index}"
         dial = wall_dial(turn, place_id, before, diameter)
         positions.append(dial_place(turn, place_id, line("bore to {diameter}", diameter=diameter), dial, depth))
-    count = work.ledger.given(
-        f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
-    )
+    count = work.ledger.counted(f"{cut_id}.passes", len(reached), "passes")
     time = rates.feed_time(work, cut_id, depth, found["feed"], count)
     turn.route.opened[feature.name] = reached[-1]
     said_of_bore = bore_words(turn, feature, before, operation.rough)

@@ -117,9 +117,7 @@ def standing_out(route: Route, free_end: str, by: FeaturePlan | None, seat: bool
 def bar_touches(turn: Turning) -> tuple[Touch, ...]:
     """The tool on the bar's outside, and the carriage at the faced end."""
     work = turn.work
-    nothing = work.ledger.given(
-        f"{turn.set_up_id}.zero", 0.0, work.unit, "the dial at the touch", "how this set-up lies"
-    )
+    nothing = work.nothing(f"{turn.set_up_id}.zero", "the dial at the touch")
     reads = turn.lathe.cross_slide.reads
     meaning = (
         "A mark is that much off the diameter."

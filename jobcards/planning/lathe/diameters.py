@@ -6,7 +6,7 @@ from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
 from jobcards.planning.lathe.ground import diameter_to_turn, is_wheel, plan_ground
 from jobcards.planning.lathe.outline import standing
-from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import cutting, stackups, turning
@@ -32,9 +32,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     positions = tuple(
         turning_pass(turn, cut_id, index, diameter, length) for index, diameter in enumerate(reached, start=1)
     )
-    count = work.ledger.given(
-        f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
-    )
+    count = work.ledger.counted(f"{cut_id}.passes", len(reached), "passes")
     time = rates.feed_time(work, cut_id, length, found["feed"], count)
     words = [line("Turn to {length} from the faced end.", length=length)]
     if not operation.rough:

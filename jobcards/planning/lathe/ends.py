@@ -6,6 +6,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, past_parting, spindle, texts
 from jobcards.planning.number import Number
+from jobcards.planning.taps import chamfer_threads
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import drilling, milling, tapping
@@ -134,7 +135,7 @@ def drill_depth(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             "depth at the drill's full diameter",
             full_thread=sizes["depth"],
             pitch=sizes["thread pitch"],
-            chamfer_threads=float(tapping.chamfer_threads(CHAMFER)),
+            chamfer_threads=chamfer_threads(work, CHAMFER),
             spare=work.rule("tap spare"),
         )
         return tip("depth", label, full)

@@ -76,9 +76,7 @@ def plan_ground(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         turn.far(dict(feature.sizes)), f"{feature.name}: length from the end that stands out", f"{cut_id}.length"
     )
     passes = rates.plan_passes(work, cut_id, off, work.rule("grinding pass"))
-    each, setting = work.rule("grinding pass time"), work.rule("handling")
-    minutes = passes["passes"].value * (each.value + setting.value)
-    time = rates.time_of(work, cut_id, minutes, (passes["passes"], each, setting), "passes * (pass time + handling)")
+    time = rates.grinding_time(work, cut_id, passes["passes"])
     place_id = f"{cut_id}-finished"
     place = dial_place(
         turn, place_id, line("to {diameter}", diameter=wanted), outside_dial(turn, place_id, wanted), length

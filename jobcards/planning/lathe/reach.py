@@ -48,9 +48,7 @@ def blank_over(route: Route, set_up_id: str, out: str) -> Number:
     if route.parted or other not in route.done:
         return allowance
     if out in route.done:
-        return work.ledger.given(
-            f"{set_up_id}.faced", 0.0, work.unit, "nothing more is faced off", "how this set-up lies"
-        )
+        return work.nothing(f"{set_up_id}.faced", "nothing more is faced off")
     return work.of(set_up_id).length(
         "over",
         milling.left_to_take,

@@ -9,7 +9,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.diameters import nose_words, turned_diameters
-from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, from_shop
 from jobcards.trade import tapers, turned_tapers
@@ -56,9 +56,7 @@ def passes(turn: Turning, cut_id: str, feature: FeaturePlan, near: Number) -> tu
         place_id = f"{cut_id}-{index}"
         label = line("thin end to {diameter}", diameter=diameter)
         out.append(dial_place(turn, place_id, label, outside_dial(turn, place_id, diameter), near))
-    count = turn.work.ledger.given(
-        f"{cut_id}.passes", float(len(reached)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
-    )
+    count = turn.work.ledger.counted(f"{cut_id}.passes", len(reached), "passes")
     return tuple(out), count
 
 

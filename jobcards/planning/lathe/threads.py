@@ -5,10 +5,10 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, spindle, texts
-from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
-from jobcards.trade import cutting, screw_cutting, turning
+from jobcards.trade import cutting, screw_cutting, times, turning
 from jobcards.trade.threads import Thread, read_thread
 
 MOST_PASSES = 60
@@ -135,13 +135,8 @@ def plan_single_point(
         length=sizes["length"], feed=sizes["thread pitch"], rpm=found["speed"], passes=count, show=Show(places=1),
     )  # fmt: skip
     handling, change = work.rule("handling"), work.rule("tool change time")
-    time = rates.time_of(
-        work,
-        cut_id,
-        minutes.value + count.value * handling.value + change.value,
-        (minutes, count, handling, change),
-        "cutting + passes * handling + tool change",
-        Show(places=1),
+    time = work.of(cut_id).time(
+        times.threading_time, show=rates.TENTHS, cutting=minutes, passes=count, handling=handling, change=change
     )
     gears = gear_number(turn, cut_id, thread)
     words = [
@@ -203,10 +198,7 @@ def infeeds(turn: Turning, cut_id: str, infeed: Number) -> tuple[tuple[Position,
     division = turn.lathe.compound.division if turn.lathe.compound is not None else turn.lathe.cross_slide.division
     step = work.shop_length("shop-compound.division", division, "one mark of the compound's dial")
     show = Show(step=step.value / 2, places=4)
-    passes = work.ledger.given(
-        f"{cut_id}.counted", float(count), "1", "passes before the spring passes", "arithmetic", formula="counted",
-        inputs=(cuts.id,), show=WHOLE,
-    )  # fmt: skip
+    passes = work.ledger.counted(f"{cut_id}.counted", count, "passes before the spring passes", inputs=(cuts.id,))
     out = []
     for index in range(1, count + 1):
         reading = work.of(f"{cut_id}-{index}").length(
@@ -221,10 +213,9 @@ def infeeds(turn: Turning, cut_id: str, infeed: Number) -> tuple[tuple[Position,
         out.append(Position(line("last" if index == count else "feed in to"), None, reading, None))
     springs = work.rule("spring passes")
     out += [Position(line("again, no more infeed"), None, out[-1].y, None)] * int(springs.value)
-    every = work.ledger.given(
-        f"{cut_id}.passes", float(len(out)), "1", "passes with the spring passes", "arithmetic",
-        formula="counted", inputs=(passes.id, springs.id), show=WHOLE,
-    )  # fmt: skip
+    every = work.ledger.counted(
+        f"{cut_id}.passes", len(out), "passes with the spring passes", inputs=(passes.id, springs.id)
+    )
     return tuple(out), every
 
 

@@ -7,7 +7,7 @@ from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
 from jobcards.planning.mill.tilted_vee import FED
-from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
@@ -88,9 +88,7 @@ def groove_reading(
     mill: kit.Mill,
 ) -> Position:
     """One groove's reading."""
-    count = work.ledger.given(
-        f"{cut_id}-{index + 1}.count", float(index + 1), "1", "groove", "counted", formula="counted", show=WHOLE
-    )
+    count = work.ledger.counted(f"{cut_id}-{index + 1}.count", index + 1, "groove")
     number_id = f"{cut_id}-{index + 1}.{axis}"
     got = reading(work, number_id, f"groove: reading {axis.upper()}", lying, axis, place, zeros[axis], step)
     return position(line("{count}", count=count), axis, got, hand_turns(work, number_id, axis, got, mill))

@@ -111,9 +111,7 @@ def plan_chamfer_cut(asked: MillCut) -> Cut | None:
             "take another chamfer mill, or cut it from the other face",
         )
         return None
-    flat = tool.get("flat") or work.ledger.given(
-        f"{asked.id}.flat", 0.0, work.unit, "flat on the cutter's end", "the shop file"
-    )
+    flat = tool.get("flat") or work.nothing(f"{asked.id}.flat", "flat on the cutter's end", "the shop file")
     overlap = work.rule("chamfer overlap")
     depth = work.of(asked.id).length(
         "depth",

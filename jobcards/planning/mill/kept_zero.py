@@ -54,9 +54,7 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
                 "find zero anew in this set-up",
             )
             continue
-        nothing = work.ledger.given(
-            f"{zero_id}.{axis}-nothing", 0.0, work.unit, f"{axis.upper()} is left as it was", "how this set-up lies"
-        )
+        nothing = work.nothing(f"{zero_id}.{axis}-nothing", f"{axis.upper()} is left as it was")
         touches.append(
             Touch(
                 axis,

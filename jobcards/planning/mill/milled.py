@@ -16,12 +16,12 @@ from jobcards.planning.mill.suits import (
     roughed,
     start_hole,
 )
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
+from jobcards.trade import cutting, setups, stackups
 from jobcards.trade import milling as sums
-from jobcards.trade import setups, stackups
 
 Cleared = tuple[str, Area, str]  # what tells it apart in ids, the area, the machine axis that the strokes run along
 TITLES = {
@@ -233,9 +233,7 @@ def stair_words(asked: MillCut) -> list[Line]:
 
 def one_pass(asked: MillCut, depth: Number) -> dict[str, Number]:
     """A finishing cut goes to its depth at once."""
-    one = asked.work.ledger.given(
-        f"{asked.id}.one-pass", 1.0, "1", "passes in all", "arithmetic", formula="roughed out before", show=WHOLE
-    )
+    one = asked.work.ledger.counted(f"{asked.id}.one-pass", 1, "passes in all", formula="roughed out before")
     return {"last pass": depth, "all passes": one}
 
 
@@ -253,15 +251,13 @@ def run_and_time(
         cutter=diameter,
         clear=work.rule("clearance"),
     )
-    rounds = work.ledger.given(
-        f"{asked.id}.rounds",
-        coarse * passes.value + fine,
-        "1",
+    rounds = work.of(asked.id).count(
+        "rounds",
+        cutting.strokes_with_finishing,
         "strokes in all",
-        "arithmetic",
-        formula="rough strokes * passes + finishing strokes",
-        inputs=(passes.id,),
-        show=WHOLE,
+        rough=work.ledger.counted(f"{asked.id}.rough-strokes", coarse, "strokes of each pass"),
+        passes=passes,
+        finishing=work.ledger.counted(f"{asked.id}.finishing-strokes", fine, "finishing strokes, made once"),
     )
     return run, rates.feed_time(work, asked.id, run, feed, rounds)
 

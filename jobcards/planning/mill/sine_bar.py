@@ -54,15 +54,7 @@ def plan_sine_hold(
     blocks = stack_numbers(work, hold_id, exact, bar.blocks, set_up)
     if not blocks:
         return None
-    sizes["stack"] = work.ledger.given(
-        f"{hold_id}.stack",
-        round(sum(quantity.convert(block.value, block.unit, work.unit) for block in blocks), 4),
-        work.unit,
-        "stack of gauge blocks",
-        "arithmetic",
-        formula="sum of the blocks",
-        inputs=tuple(block.id for block in blocks),
-    )
+    sizes["stack"] = stack_of(work, hold_id, blocks)
     sizes["tilt"] = work.of(hold_id).angle(
         "tilt",
         angles.sine_bar_angle,
@@ -103,9 +95,8 @@ def plan_sine_hold(
             )
         )
     side = lying.side(set_up.hold.against_stop)[1] if set_up.hold.against_stop else 0
-    right_angle = work.ledger.given("right-angle", 90.0, "deg", "a right angle", "geometry")
     other = work.of(hold_id).angle(
-        "complement", milling.left_to_take, "the same angle from the upright", full=right_angle, taken=sizes["tilt"]
+        "complement", angles.from_upright, "the same angle from the upright", angle=sizes["tilt"]
     )
     words = sine_words(set_up, side, sizes, blocks, other)
     return HoldPlan(
@@ -119,6 +110,17 @@ def plan_sine_hold(
         high_end=set_up.hold.high_end,
         instructions=tuple(words),
     )
+
+
+def stack_of(work: Work, hold_id: str, blocks: list[Number]) -> Number:
+    """The height of the blocks wrung together, in the job's unit whatever the blocks are marked in."""
+    label, same = "stack of gauge blocks", blocks[0].unit == work.unit
+    numbers = work.of(hold_id)
+    high = numbers.rate("stack" if same else "marked", gauge_blocks.stack_height, label, blocks[0].unit, blocks=blocks)
+    if same:
+        return high
+    turned = gauge_blocks.stack_in_mm if work.unit == "mm" else gauge_blocks.stack_in_inches
+    return numbers.length("stack", turned, label, height=high)
 
 
 def stack_numbers(work: Work, hold_id: str, exact: Number, blocks: str, set_up: SetUp) -> list[Number]:

@@ -119,9 +119,7 @@ class Path:
 
 def nothing_off(path: Path) -> Number:
     """Nothing left on a wall."""
-    return path.asked.work.ledger.given(
-        "nothing-left", 0.0, path.asked.work.unit, "left on a finished wall", "how a finished wall is"
-    )
+    return path.asked.work.nothing("nothing-left", "left on a finished wall")
 
 
 def finish_walls(path: Path, area: Area) -> None:

@@ -12,7 +12,7 @@ from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.mill.milled import machine_axis, run_and_time
 from jobcards.planning.mill.suits import ANGLE_HAIR, wrong_cutter
 from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -72,9 +72,7 @@ def plan_tilted_vee(asked: MillCut) -> Cut | None:
 
 def one_groove(asked: MillCut) -> Number:
     """A single groove."""
-    return asked.work.ledger.given(
-        f"{asked.id}.count", 1.0, "1", "grooves", "the job's definition", formula="counted", show=WHOLE
-    )
+    return asked.work.ledger.counted(f"{asked.id}.count", 1, "grooves", "the job's definition")
 
 
 def tilted_words(sizes: Mapping[str, Number], passes: Mapping[str, Number], axis: str) -> list[Line]:

@@ -82,7 +82,7 @@ def plan_vise(
     found = of_kind(work, kit.Parallels)
     chosen = choose_pair(work, found, sizes["jaw depth"], height, needs) if found else None
     chosen = chosen or (pair_to_get(work, hold_id, set_up, found, sizes["jaw depth"], height, needs) if found else None)
-    zero = work.ledger.given("vise-bed", 0.0, work.unit, "work lying on the bed of the vise", "how this set-up lies")
+    zero = work.nothing("vise-bed", "work lying on the bed of the vise")
     if chosen is None:
         sizes["parallel height"] = zero
         if needs.above is not None or needs.below is not None:

@@ -212,7 +212,7 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     axis, side = lying.side(face)
     assert asked.line is not None
     distance = work.expression(f"{zero_id}.{axis}-line", asked.line, f"scribed line, from the {face}")
-    edge = work.ledger.given(f"{zero_id}.{axis}-edge", 0.0, work.unit, f"the {face} is to read", HOW_IT_LIES)
+    edge = work.nothing(f"{zero_id}.{axis}-edge", f"the {face} is to read")
     there = line_as_it_will_be(work, zero_id, axis, face, distance, lying)
     label = f"readout {axis.upper()} at the scribed line"
     preset = from_edge(work, zero_id, f"{axis}-preset", side, label, there, edge, Show(step=step))
@@ -250,7 +250,7 @@ def surface_touch(
     if paper is None:
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
-    edge = left or work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the touched face is to read", HOW_IT_LIES)
+    edge = left or work.nothing(f"{zero_id}.z-edge", "the touched face is to read")
     height = paper_height(work, zero_id, edge, paper[1], step)
     words = {
         "surface": "With the spindle stopped, raise the knee until the cutter just drags {finder} {tip} thick on "

@@ -47,9 +47,7 @@ def open_end(asked: MillCut, end: str) -> bool:
 def axis_at(asked: MillCut, end: str, clear: Number | None) -> Number:
     """Where the spindle's axis stands at an end of the cut: inside its wall, or at or clear of an open end."""
     work, cutter = asked.work, asked.tool.sizes["diameter"]
-    off = clear or work.ledger.given(
-        "nothing-left", 0.0, work.unit, "left on a finished wall", "how a finished wall is"
-    )
+    off = clear or work.nothing("nothing-left", "left on a finished wall")
     inward = 1 if end == "from" else -1
     side = -inward if clear is not None else inward
     return work.of(f"{asked.id}-{end}").length(
@@ -260,9 +258,7 @@ def milled(
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
     )
-    each = work.ledger.given(
-        f"{cut_id}.strokes", float(strokes), "1", "strokes side by side", "arithmetic", formula="counted", show=WHOLE
-    )
+    each = work.ledger.counted(f"{cut_id}.strokes", strokes, "strokes side by side")
     one = work.of(cut_id).count(
         "rounds", cutting.strokes_in_all, "strokes at one angle", passes=passes["all passes"], strokes=each
     )

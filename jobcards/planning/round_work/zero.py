@@ -41,7 +41,7 @@ def plan_round_zero(
 
 def round_axis(work: Work) -> Number:
     """The axis of the round, on the drawing."""
-    return work.ledger.given("round-axis", 0.0, work.unit, "the axis of the round", "the job's definition")
+    return work.nothing("round-axis", "the axis of the round", "the job's definition")
 
 
 def swung(work: Work, zero_id: str, asked: ZeroWords, standing: bool) -> list[Placed]:
@@ -161,7 +161,7 @@ def top_touch(work: Work, zero_id: str, feature: FeaturePlan, step: float) -> To
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
     place = middle_along(work, zero_id, feature)
-    edge = work.ledger.given(f"{zero_id}.z-edge", 0.0, work.unit, "the top of the round is to read", "how it is held")
+    edge = work.nothing(f"{zero_id}.z-edge", "the top of the round is to read")
     preset = paper_height(work, zero_id, edge, paper[1], step)
     said = line(
         "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the "

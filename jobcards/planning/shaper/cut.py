@@ -10,11 +10,11 @@ from jobcards.planning.card import Cut, CutterPlan, FeaturePlan
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import WHOLE, Number, Show
 from jobcards.planning.orientation import Lie, reading
-from jobcards.planning.rates import plan_cutter, speed_units, time_of
+from jobcards.planning.rates import plan_cutter, speed_units
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop
-from jobcards.trade import cutting, shaping, speeds_table
+from jobcards.trade import cutting, shaping, speeds_table, times
 
 TENTHS = Show(places=1)
 PER_MINUTE = "strokes/min"
@@ -141,9 +141,9 @@ def shaping_time(work: Work, cut_id: str, width: Number, feed: Number, strokes: 
         "one-pass", shaping.shaping_time, "one pass", "min", width=width, feed=feed, strokes=strokes, show=TENTHS
     )
     handling, change = work.rule("handling"), work.rule("tool change time")
-    minutes = rounds.value * (each.value + handling.value) + change.value
-    inputs = (rounds, each, handling, change)
-    return time_of(work, cut_id, minutes, inputs, "passes * (one pass + handling) + tool change", TENTHS)
+    return work.of(cut_id).time(
+        times.time_of_passes, show=TENTHS, passes=rounds, each=each, handling=handling, change=change
+    )
 
 
 def needs_kind(asked: ShaperCut, kind: str = "shaper tool") -> bool:

@@ -80,9 +80,7 @@ def partial_bore_sizes(
     for axis, centre in place.items():
         across = block[BLOCK[AXES.index(axis)]]
         if centre.value < 0:
-            edge = work.ledger.given(
-                f"{feature_id}.edge", 0.0, work.unit, "the edge it breaks out of", "the job's definition"
-            )
+            edge = work.nothing(f"{feature_id}.edge", "the edge it breaks out of", "the job's definition")
             outside = work.of(feature_id).length(
                 "outside", locating.incremental_move, f"{name}: centre outside the edge", start=centre, target=edge
             )

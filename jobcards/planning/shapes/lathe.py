@@ -7,7 +7,7 @@ from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import WHOLE, Number
 from jobcards.planning.shapes.place import Planner
 from jobcards.planning.taps import thread_sizes
-from jobcards.planning.work import Work
+from jobcards.planning.work import Work, slug
 from jobcards.trade import centre_drills, milling, tapping
 from jobcards.trade.formula import CannotBeDone
 
@@ -84,14 +84,13 @@ def plan_centre(work: Work, feature_id: str, name: str, written: Feature, part: 
         ("pilot", centre_drills.centre_pilot),
         ("pilot length", centre_drills.centre_pilot_length),
     ):
-        entry = function.formula  # type: ignore[attr-defined]
-        found[which] = work.ledger.given(
-            f"{feature_id}.{which.replace(' ', '-')}",
-            function(written.size, work.unit),
-            work.unit,
+        found[which] = work.ledger.told(
+            f"{feature_id}.{slug(which)}",
+            function,
             f"{name}: {which} of the centre drill",
-            entry.source,
-            formula="from the table",
+            work.unit,
+            written.size,
+            work.unit,
         )
     if written.mouth is not None:
         mouth = work.expression(f"{feature_id}.mouth", written.mouth, f"{name}: across its mouth")

@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Mapping
 
-from jobcards import quantity
 from jobcards.definition.features import Feature, bored, lathe
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.number import Number, Show
@@ -85,12 +84,11 @@ def rate_of(work: Work, feature_id: str, name: str, written: Tapered) -> Number 
             show=Show(places=3 if read.amount % 1 else 0),
         )
         return work.of(feature_id).rate("rate", turned_tapers.rate_of_ratio, label, "1", ratio=ratio, show=RATE)
-    per_foot, source = read.amount, "the job's definition"
+    foot_id, said, show = f"{feature_id}.per-foot", f"{name}: taper per foot", Show(places=5)
     if read.kind == "standard":
-        per_foot, source = standard_tapers.per_foot(read.name), str(standard_tapers.SERIES)
-    foot = work.ledger.given(
-        f"{feature_id}.per-foot", per_foot, "in/ft", f"{name}: taper per foot", source, show=Show(places=5)
-    )
+        foot = work.ledger.told(foot_id, standard_tapers.per_foot, said, "in/ft", read.name, show=show)
+    else:
+        foot = work.ledger.given(foot_id, read.amount, "in/ft", said, "the job's definition", show=show)
     return work.of(feature_id).rate("rate", turned_tapers.rate_of_foot, label, "1", taper=foot, show=RATE)
 
 
@@ -133,15 +131,8 @@ def standard_large(work: Work, feature_id: str, name: str, written: Tapered) -> 
     read = turned_tapers.read_taper(written.taper) if written.taper else None
     if read is None or read.kind != "standard":
         raise CannotBeDone(f"{name} has no diameter at either end; write large or small")
-    value = quantity.convert(standard_tapers.large_end(read.name), "in", work.unit)
-    return work.ledger.given(
-        f"{feature_id}.large",
-        value,
-        work.unit,
-        f"{name}: diameter at the gauge line",
-        standard_tapers.SERIES,
-        formula="from the table",
-    )
+    label = f"{name}: diameter at the gauge line"
+    return work.ledger.told(f"{feature_id}.large", standard_tapers.large_end, label, work.unit, read.name)
 
 
 def plan_thread(work: Work, feature_id: str, name: str, written: Feature, part: Mapping[str, Number]) -> FeaturePlan:
@@ -194,25 +185,22 @@ def limits(
     work: Work, feature_id: str, name: str, designation: str, basic: Number, diameter: Number
 ) -> tuple[Number, Number, Number]:
     """Most and least pitch diameter, and the most outside diameter: class 2A of an inch thread, 6g of a metric one."""
+
+    def own(which: str, function: Callable[..., float], *sizes: float) -> Number:
+        label = f"{name}: {formula_of(function).result.meaning}"
+        return work.ledger.told(f"{feature_id}.{which}", function, label, work.unit, *sizes)
+
     thread = threads.read_thread(designation)
     if thread.unit == "in":
         engagement = (
             thread.diameter if thread.series in ("UNC", "UNF") else thread_limits.usual_engagement(thread.pitch)
         )
-        told = {"diameter": thread.diameter, "pitch": thread.pitch, "engagement": engagement}
-        tolerance = own(work, f"{feature_id}.tolerance", thread_limits.tolerance_2a, name, "in", **told)
-        allowance = own(
-            work,
-            f"{feature_id}.allowance",
-            thread_limits.allowance_2a,
-            name,
-            "in",
-            tolerance=thread_limits.tolerance_2a(**told),
-        )
+        whole = (thread.diameter, thread.pitch, engagement)
+        tolerance = own("tolerance", thread_limits.tolerance_2a, *whole)
+        allowance = own("allowance", thread_limits.allowance_2a, thread_limits.tolerance_2a(*whole))
     else:
-        told = {"diameter": thread.diameter, "pitch": thread.pitch}
-        tolerance = own(work, f"{feature_id}.tolerance", thread_limits.tolerance_6g, name, "mm", **told)
-        allowance = own(work, f"{feature_id}.allowance", thread_limits.allowance_6g, name, "mm", pitch=thread.pitch)
+        tolerance = own("tolerance", thread_limits.tolerance_6g, thread.diameter, thread.pitch)
+        allowance = own("allowance", thread_limits.allowance_6g, thread.pitch)
     numbers = work.of(feature_id)
     upper = numbers.length("upper", milling.left_to_take, f"{name}: pitch diameter, most", full=basic, taken=allowance)
     lower = numbers.length("lower", milling.left_to_take, f"{name}: pitch diameter, least", full=upper, taken=tolerance)
@@ -220,15 +208,6 @@ def limits(
         "turn-to", milling.left_to_take, f"{name}: outside diameter, most", full=diameter, taken=allowance
     )
     return upper, lower, most
-
-
-def own(work: Work, number_id: str, function: Callable[..., float], name: str, unit: str, **inputs: float) -> Number:
-    """A number by a formula that is written for one unit, shown in the job's."""
-    entry = formula_of(function)
-    value = quantity.convert(function(**inputs), unit, work.unit)
-    return work.ledger.given(
-        number_id, value, work.unit, f"{name}: {entry.result.meaning}", entry.source, formula=entry.text
-    )
 
 
 PLANNERS: dict[type, Planner] = {lathe.Taper: plan_taper, lathe.TurnedThread: plan_thread}

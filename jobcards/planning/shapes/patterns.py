@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from jobcards.definition.features import Circle, Grid, Placed, Position, Row
 from jobcards.planning.letters import suffix
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.shapes.place import ALONG, AXES
 from jobcards.planning.work import Work
 from jobcards.trade import grooves, holes
@@ -143,6 +143,4 @@ def first_angle(work: Work, feature_id: str, name: str, drawn: Circle) -> Number
 
 def counted(work: Work, feature_id: str, name: str, count: int) -> Number:
     """How many there are."""
-    return work.ledger.given(
-        f"{feature_id}.count", float(count), "1", f"{name}: how many", "the job's definition", show=WHOLE
-    )
+    return work.ledger.counted(f"{feature_id}.count", count, f"{name}: how many", "the job's definition", "as given")

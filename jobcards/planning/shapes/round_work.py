@@ -6,7 +6,7 @@ from jobcards.definition import features as drawn
 from jobcards.definition.features import Feature
 from jobcards.definition.features import round_work as shapes
 from jobcards.planning.card import FeaturePlan
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.shapes import turned
 from jobcards.planning.shapes.place import Planner
 from jobcards.planning.shapes.threads import plan_tapped
@@ -44,7 +44,7 @@ def plan_cross_hole(work: Work, feature_id: str, name: str, hole: Feature, part:
         hole=sizes["diameter"],
     )
     sizes |= {"round": here, "at": at, **around(work, feature_id, name, hole)}
-    axis = work.ledger.given("round-axis", 0.0, work.unit, "the axis of the round", "the job's definition")
+    axis = work.nothing("round-axis", "the axis of the round", "the job's definition")
     return FeaturePlan(name, hole.shape, ROUND, sizes, ({"x": at, "z": axis},), through, thread=hole.thread)
 
 
@@ -70,8 +70,8 @@ def plan_polygon(work: Work, feature_id: str, name: str, polygon: Feature, part:
     across = work.expression(f"{feature_id}.across", polygon.across, f"{name}: across the flats")
     sides = shapes.SIDES[polygon.shape]
     sizes |= around(work, feature_id, name, polygon)
-    sizes["count"] = work.ledger.given(
-        f"{feature_id}.sides", float(sides), "1", f"{name}: flats", "the job's definition", show=WHOLE
+    sizes["count"] = work.ledger.counted(
+        f"{feature_id}.sides", sides, f"{name}: flats", "the job's definition", "as given"
     )
     sizes["depth"] = work.of(feature_id).length(
         "depth", segments.polygon_depth, f"{name}: depth of each flat below the outside", diameter=here, flats=across
@@ -133,8 +133,8 @@ def around(work: Work, feature_id: str, name: str, feature: shapes.AroundTheAxis
         angle = work.ledger.given(f"{feature_id}.angle", UP, "deg", label, "the job's definition", formula="up")
     else:
         angle = work.expression(f"{feature_id}.angle", feature.angle, label, "deg")
-    count = work.ledger.given(
-        f"{feature_id}.count", float(feature.count), "1", f"{name}: how many", "the job's definition", show=WHOLE
+    count = work.ledger.counted(
+        f"{feature_id}.count", feature.count, f"{name}: how many", "the job's definition", "as given"
     )
     return {"angle": angle, "count": count}
 

@@ -14,7 +14,7 @@ def plan_upright(
 ) -> FeaturePlan:
     """Pitch, whole angle, the flats on crest and root, and the depth that leaves them."""
     assert row.angle is not None
-    nothing = work.ledger.given("sharp", 0.0, work.unit, "a sharp bottom or crest", "the job's definition")
+    nothing = work.nothing("sharp", "a sharp bottom or crest", "the job's definition")
     sizes = {
         "pitch": work.expression(f"{feature_id}.pitch", row.pitch, f"{name}: pitch"),
         "angle": work.expression(f"{feature_id}.angle", row.angle, f"{name}: whole angle of a groove", "deg"),

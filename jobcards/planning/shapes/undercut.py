@@ -145,7 +145,7 @@ def dovetail_pins(
 def plan_vee(work: Work, feature_id: str, name: str, vee: Feature, block: Block) -> FeaturePlan:
     """A V-groove: width from depth or depth from width, and the height over a pin laid in it."""
     assert isinstance(vee, milled.VGroove)
-    sharp = work.ledger.given(f"{feature_id}.root", 0.0, work.unit, f"{name}: sharp at the bottom", "as drawn")
+    sharp = work.nothing(f"{feature_id}.root", f"{name}: sharp at the bottom", "the job's definition")
     angle = work.expression(f"{feature_id}.angle", vee.angle, f"{name}: between its flanks", "deg")
     if vee.width is not None:
         width = work.expression(f"{feature_id}.width", vee.width, f"{name}: width at the face")
