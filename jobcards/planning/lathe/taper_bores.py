@@ -71,9 +71,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         place_id = f"{cut_id}-{index}"
         label = line("mouth to {diameter}", diameter=diameter)
         positions.append(dial_place(turn, place_id, label, wall_dial(turn, place_id, before, diameter), mouth))
-    count = work.ledger.given(
-        f"{cut_id}.passes", float(len(positions)), "1", "passes", "arithmetic", formula="counted", show=WHOLE
-    )
+    count = work.ledger.counted(f"{cut_id}.passes", len(positions), "passes")
     time = rates.feed_time(work, cut_id, travel, found["feed"], count)
     turn.route.opened[feature.name] = sizes["small"]
     words = [
