@@ -14,7 +14,6 @@ from jobcards.drawing.paper import (
 )
 from jobcards.drawing.set_up_clamped import below_from_above, is_clamped, letter_above, over_from_above
 from jobcards.drawing.set_up_marks import (
-    LETTERS,
     balloon,
     directions,
     finder,
@@ -37,6 +36,7 @@ from jobcards.drawing.set_up_work import (
 from jobcards.planning.card import Position, SetUpPlan, Touch
 
 MOST = 12  # places that are lettered at all
+ROWS = ("grooves", "vee grooves")  # of many places the first and the last are lettered
 FEW = 3  # places whose readings are lettered in the picture; more have only letters, and the table tells
 
 
@@ -60,7 +60,7 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
         draw_box(sheet, fixtures["stop"])
     zone = zone_of(fixtures, sheet)
     places = places_of(set_up)
-    row = any(cut.kind == "grooves" and len(cut.positions) > 1 for cut in set_up.cuts)
+    row = any(cut.kind in ROWS and len(cut.positions) > 1 for cut in set_up.cuts)
     if row and len(places) > FEW:
         places = [places[0], places[-1]]
     if "x" in zero or "y" in zero:
@@ -87,9 +87,9 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
         letter_touch(sheet, it, touch, scale, zone)
     letter_kept(sheet, set_up, it, zero, scale, zone)
     if row and any(touch.kind == "line" for touch in set_up.zero):
-        letter_places(sheet, it, places[-1:], zero, scale, zone, row=row)
+        letter_places(sheet, set_up, it, places[-1:], zero, scale, zone, row=row)
     else:
-        letter_places(sheet, it, places, zero, scale, zone, row=row)
+        letter_places(sheet, set_up, it, places, zero, scale, zone, row=row)
     if clamped:
         letter_above(sheet, it, scale, zone)
     if "stop" in fixtures:
@@ -154,8 +154,7 @@ def places_of(set_up: SetUpPlan) -> list[tuple[str, Position]]:
             if position.x is not None or position.y is not None:
                 key = (position.x.shown if position.x else "", position.y.shown if position.y else "")
                 unlike.setdefault(key, position)
-    listed = list(unlike.values())
-    return [(LETTERS[n] if len(listed) <= MOST else "", position) for n, position in enumerate(listed)]
+    return [(position.letter if len(unlike) <= MOST else "", position) for position in unlike.values()]
 
 
 def spot_of(it: OnMachine, position: Position, zero: dict[str, float], scale: float) -> tuple[float, float]:
@@ -202,8 +201,14 @@ def letter_kept(
     point_out(sheet, rows, zero_spot(it, zero, scale), 1.0 * EM, zone, head=False)
 
 
+def first_of(set_up: SetUpPlan, position: Position) -> bool:
+    """Whether a place is the first of a row of grooves."""
+    return any(cut.kind in ROWS and cut.positions[0] == position for cut in set_up.cuts)
+
+
 def letter_places(
     sheet: Sheet,
+    set_up: SetUpPlan,
     it: OnMachine,
     places: list[tuple[str, Position]],
     zero: dict[str, float],
@@ -219,7 +224,9 @@ def letter_places(
             reading(axis, number) for axis, number in (("x", position.x), ("y", position.y)) if number is not None
         )
         if row:
-            rows = (*rows, words("first groove" if letter == LETTERS[0] else "last groove", small=True))
+            rows = (*rows, words("first groove" if first_of(set_up, position) else "last groove", small=True))
+        elif letter:
+            rows = (words(letter), *rows)
         if len(places) <= FEW:
             point_out(sheet, rows, at, 0.35 * EM, zone)
         elif letter:

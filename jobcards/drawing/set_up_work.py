@@ -137,5 +137,9 @@ def touch_point(it: OnMachine, touch: Touch) -> float:
 
 def zone_of(fixtures: dict[str, Box], sheet: Sheet) -> Box:
     """The room for lettering: the width of the sheet, and a little above and below the vise."""
-    jaw, box = fixtures["fixed jaw"], sheet.bounds()
+    box = sheet.bounds()
+    if "fixed jaw" not in fixtures:
+        middle = (box.left + box.right) / 2
+        return Box(middle - WIDTH / 2, box.low - 6 * EM, middle + WIDTH / 2, box.high + 6 * EM)
+    jaw = fixtures["fixed jaw"]
     return Box(jaw.left - LEFT, box.low - 6 * EM, jaw.right + RIGHT, box.high + 6 * EM)

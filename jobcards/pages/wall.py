@@ -136,17 +136,25 @@ def row(class_: str, *content: str) -> Html:
     return element("p", *content, class_=f"wall-{class_}")
 
 
+AWAY = {"table clamps": "on the far side", "angle plate": "on the angle plate"}
+HEELS = {"heel": "heels"}
+
+
 def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     """How the work is held, in a few words."""
     if hold is None or hold.kind == "hand":
         return Html("")
     told: list[str] = []
     told += [f"{hold.up} up"] if hold.up else []
-    told += [f"{hold.fixed_jaw} to fixed jaw"] if hold.fixed_jaw else []
+    told += [f"{hold.fixed_jaw} {AWAY.get(hold.kind, 'to fixed jaw')}"] if hold.fixed_jaw else []
+    if hold.clamps:
+        told.append(f"clamps over {' and '.join(dict.fromkeys(clamp.over for clamp in hold.clamps))}")
     told += [f"{hold.stop} to stop"] if hold.stop else []
     told += [f"{hold.high_end} high"] if hold.high_end else []
     told += [f"{hold.out} out"] if hold.out else []
     named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out", "angle up": "angle up"}
+    if hold.clamps:
+        named = {"parallel height": "packing", **HEELS} if "parallel thickness" in hold.sizes else HEELS
     if hold.kind == "sine bar in vise":
         del named["parallel height"]  # what the work stands on there is the bar itself
     told += [join([f"{word} ", strong(writer, hold.sizes[key])]) for key, word in named.items() if key in hold.sizes]

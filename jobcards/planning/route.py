@@ -106,7 +106,9 @@ def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero
             "All {pieces} pieces go through before the next set-up. Finish one and measure it before the others.",
             pieces=pieces,
         ),
-        line("Wipe jaws, stop and what the work lies on for each piece: a chip there moves every size."),
+        line("Wipe jaws, stop and what the work lies on for each piece: a chip there moves every size.")
+        if hold is None or not hold.clamps
+        else line("Wipe what the work lies on for each piece, true it with the indicator, and pull every nut tight."),
         *(touched_anew(touch.axis, touch.face) for touch in zero if not stays(hold, touch)),
     ]
 

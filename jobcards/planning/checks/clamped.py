@@ -3,7 +3,7 @@
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import HoldPlan, PartPlan, SetUpPlan
 from jobcards.planning.checks.footprint import Rect, block_of, boxes, covered, on_face
-from jobcards.planning.checks.worked import Worked, beside, cutters, whole
+from jobcards.planning.checks.worked import Worked, beside, cutters, cutters_in, whole
 from jobcards.planning.mill.clamp_room import space_of
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.orientation import lie
@@ -55,13 +55,14 @@ def check_noses(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: 
         if worked.away(base, window) > BORNE:
             work.problem(
                 written.mark,
-                f"the clamp over the {clamp.over} bears on what is cut away: {cutters(worked, base)}",
+                f"the clamp over the {clamp.over} bears on what is cut away: {cutters_in(worked, base, window)}",
                 "put it where the face is whole",
             )
         elif worked.away(OPPOSITE[base], window) > BORNE:
             work.problem(
                 written.mark,
-                f"under the clamp over the {clamp.over} the work lies hollow: {cutters(worked, OPPOSITE[base])}",
+                f"under the clamp over the {clamp.over} the work lies hollow: "
+                f"{cutters_in(worked, OPPOSITE[base], window)}",
                 "put it over metal that lies down, or cut that later",
             )
 
@@ -77,7 +78,7 @@ def nose_of(space: list[tuple[float, float]], plan: PartPlan, base: str) -> Rect
 
 def check_through(work: Work, plan: PartPlan, asked: SetUp, hold: HoldPlan) -> None:
     """What is cut through the work does not come down on the packing."""
-    if hold.kind != "table clamps" or "parallel thickness" not in hold.sizes:
+    if hold.kind == "angle plate" or "parallel thickness" not in hold.sizes:
         return
     seat, thick = OPPOSITE[hold.up], hold.sizes["parallel thickness"].value
     axis = FACES[hold.clamps[0].over][0]

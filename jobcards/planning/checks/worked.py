@@ -34,6 +34,13 @@ class Worked:
         return covered(self.gone.get(face, []), window)
 
 
+def cutters_in(worked: Worked, face: str, window: Rect) -> str:
+    """What took a part of a window away, in words."""
+    pairs = zip(worked.by.get(face, []), worked.gone.get(face, []), strict=True)
+    names = ", ".join(f"“{name}”" for name in dict.fromkeys(n for n, rect in pairs if covered([rect], window) > 0))
+    return f"{names} took it"
+
+
 def beside(shape: ShapePlan, seat: str, jaw: str, thickness: float) -> Rect:
     """The strip of a face that lies on the parallel along a jaw."""
     block = block_of(shape)
