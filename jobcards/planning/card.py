@@ -137,6 +137,7 @@ class HoldPlan:
     out: str = ""
     instructions: tuple[Line, ...] = ()
     clamps: tuple[ClampPlan, ...] = ()
+    centre: str = ""  # of a block on a rotary table: the feature whose middle stands over the axis
     way: str = ""  # of a block on a rotary table: "clockwise" or "anticlockwise" from above, to greater angles
 
 
@@ -180,6 +181,7 @@ class Position:
     hand: Mapping[str, Number] = field(default_factory=dict)  # "x turns", "x marks", … by handwheel from zero
     marks: Mapping[str, Number] = field(default_factory=dict)  # without a readout: x, y, z of the place on the part
     finishing: bool = False  # a stroke along a wall at its size, made once at the full depth
+    letter: str = ""  # of the place among all that the spindle goes to in the set-up; the same in table and picture
 
 
 @dataclass(frozen=True)

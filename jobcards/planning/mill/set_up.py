@@ -11,6 +11,7 @@ from jobcards.planning.mill.clamp_room import check_clamp_room
 from jobcards.planning.mill.clamped import plan_on_table
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.kept_zero import keep_zero
+from jobcards.planning.mill.lettered import lettered
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.vise import Needs, plan_vise
@@ -45,6 +46,7 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     cuts = tuple(
         c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
     )
+    cuts = lettered(cuts)
     if held.clamps:
         check_clamp_room(work, set_up, lying, zeros, held, cuts, OPPOSITE[hold.against] if hold.against else hold.up)
     before, route.zeros, route.parallels = route.zeros, zeros, held.sizes.get("parallel height")
