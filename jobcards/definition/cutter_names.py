@@ -1,25 +1,33 @@
-"""A cutter named by its size and kind, as in `5/8 end mill` or `6.6 mm drill`, understood without a shop."""
+"""A cutter named by its size and kind, as in `5/8 end mill`, `6.6 mm drill` or `M6 tap`, understood without a shop."""
 
 import re
 from dataclasses import dataclass
 
 from jobcards import quantity
 from jobcards.tables import table
+from jobcards.trade.deviations import converted
 from jobcards.trade.drills import drill_diameter
 from jobcards.trade.formula import CannotBeDone
+from jobcards.trade.threads import read_thread
 
 STAMPED = re.compile(r"(?P<stamp>No\. [0-9]{1,2}|[A-Z]) drill")
+THREADED = re.compile(r"(?P<thread>\S+) (?:(?P<chamfer>taper|plug|bottoming) )?(?P<kind>(?:hand )?tap|die)")
 SIZED = re.compile(r"(?P<size>[0-9./ -]*[0-9])(?: ?(?P<unit>mm|in))? (?P<words>[^\W\d].*)")
 
 
 @dataclass(frozen=True)
 class NamedCutter:
-    """What a name tells of a cutter: its kind, how far it is across in the job's unit, what it is made of."""
+    """What a name tells of a cutter: its kind, how far it is across in the job's unit, what it is made of.
+
+    A tap or a die is told by its thread, and is as far across as that.
+    """
 
     kind: str
     diameter: float
     written: str
     material: str
+    thread: str = ""
+    chamfer: str = "plug"
 
 
 def read_cutter(name: str, unit: str) -> NamedCutter | None:
@@ -27,12 +35,17 @@ def read_cutter(name: str, unit: str) -> NamedCutter | None:
 
     >>> read_cutter("5/8 carbide end mill", "in")
     NamedCutter(kind='end mill', diameter=0.625, written='5/8 in', material='carbide')
-    >>> read_cutter("12.7 mm drill", "in").diameter, read_cutter("boring head", "in"), read_cutter("1/4-20 tap", "in")
-    (0.5, None, None)
+    >>> read_cutter("12.7 mm drill", "in").diameter, read_cutter("boring head", "in")
+    (0.5, None)
+    >>> read_cutter("M6 bottoming hand tap", "mm").thread, read_cutter("M6 bottoming hand tap", "mm").chamfer
+    ('M6', 'bottoming')
     """
     stamped = STAMPED.fullmatch(name)
     if stamped:
         return drill_named(stamped["stamp"], unit)
+    threaded = THREADED.fullmatch(name)
+    if threaded:
+        return tap_named(threaded["kind"], threaded["thread"], threaded["chamfer"] or "plug", unit)
     found = SIZED.fullmatch(name)
     if not found:
         return None
@@ -61,3 +74,17 @@ def drill_named(stamp: str, unit: str) -> NamedCutter | None:
     except CannotBeDone:
         return None
     return NamedCutter("drill", diameter, f"{round(diameter, 5)} {unit}", "high-speed steel")
+
+
+def tap_named(kind: str, thread: str, chamfer: str, unit: str) -> NamedCutter | None:
+    """A tap or a die by its thread.
+
+    >>> round(tap_named("die", "1/2-13", "plug", "mm").diameter, 3)
+    12.7
+    """
+    try:
+        read = read_thread(thread)
+    except CannotBeDone:
+        return None
+    diameter = converted(read.diameter, read.unit, unit)
+    return NamedCutter(kind, diameter, f"{round(diameter, 5)} {unit}", "high-speed steel", thread, chamfer)

@@ -18,11 +18,12 @@ from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.lay_out import lay_out_set_up
 from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
+from jobcards.planning.rotary.set_up import on_rotary_table, rotary_set_up
 from jobcards.planning.round_work.set_up import round_set_up
 from jobcards.planning.route import Route
 from jobcards.planning.saw import saw_set_up
 from jobcards.planning.shaper.set_up import shaper_set_up
-from jobcards.planning.stand_ins import bring_stand_ins
+from jobcards.planning.stand_ins import bring_stand_ins, bring_wheels
 from jobcards.planning.work import Work, slug
 from jobcards.trade.formula import CannotBeDone
 
@@ -37,6 +38,7 @@ def plan_route(
     own: Mapping[str, str] | None = None,
 ) -> tuple[SetUpPlan, ...]:
     """Every set-up of a part, numbered on from `count`. `own`: what the ids of some begin with, by their titles."""
+    bring_wheels(work, part)
     ground = left_for_grinding(work, part_id, part, shape) | left_on_diameters(work, part_id, part, shape)
     route = Route(work, part_id, part, shape, blank, count, ground=ground, own=own or {})
     plans: list[SetUpPlan] = []
@@ -85,6 +87,8 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
         return square_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill) and route.shape.kind == "turned":
         return round_set_up(route, set_up, set_up_id, machine)
+    if isinstance(machine, kit.Mill) and on_rotary_table(route, set_up):
+        return rotary_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Mill):
         return mill_set_up(route, set_up, set_up_id, machine)
     if isinstance(machine, kit.Lathe):

@@ -149,7 +149,6 @@ WITH_PEN = "          - {cut: tapped circle, with: tap drill, rough: true}\n"
 @pytest.mark.parametrize(
     ("name", "swap", "shop", "words"),
     [
-        ("holes", ("thread: 1/4-20", "thread: 1/4-28"), (), ("no drill near 0.2152", "No. 3")),
         ("holes", (WITH_PEN, ""), (), ("no hole to tap yet", "drill it first")),
         (
             "holes",

@@ -1,4 +1,4 @@
-"""The drill for a tapped hole, chosen from those the shop has, where the definition says `with: tap drill`."""
+"""The drill for a tapped hole, where the definition says `with: tap drill`: one the shop has, or else the usual one."""
 
 from dataclasses import replace
 
@@ -44,15 +44,7 @@ def chosen(route: Route, operation: Operation) -> Operation:
             operation.place("cutter"), f"“{operation.cut}” is no tapped hole", "name the drill it is drilled with"
         )
         return operation
-    name = best_drill(route.work, feature)
-    if name is None:
-        wanted = feature.sizes["hole"]
-        route.work.problem(
-            operation.place("cutter"),
-            f"the shop has no drill near {wanted.shown} for {feature.thread}",
-            f"add a drill to the shop file: {usual(wanted.value, route.work.unit)}",
-        )
-        return operation
+    name = best_drill(route.work, feature) or usual(feature.sizes["hole"].value, route.work.unit)
     return replace(operation, cutter=name)
 
 
@@ -70,8 +62,12 @@ def best_drill(work: Work, feature: FeaturePlan) -> str | None:
 
 
 def usual(size: float, unit: str) -> str:
-    """The drill that one would buy."""
+    """The drill that one would buy, named as in a definition; a stand-in is made of it, with a warning.
+
+    >>> usual(0.2013, "in"), usual(5.026, "mm")
+    ('No. 7 drill', '5 mm drill')
+    """
     try:
-        return nearest_drill(size, unit).name
+        return f"{nearest_drill(size, unit).name} drill"
     except CannotBeDone:
-        return f"{size:.4g} {unit}"
+        return f"{size:.4g} {unit} drill"

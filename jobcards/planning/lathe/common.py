@@ -232,7 +232,7 @@ def past_parting(turn: Turning, cut_id: str) -> Number | None:
     cutter = turn.work.shop.cutters[operation.cutter] if operation else None
     if operation is None or cutter is None or cutter.width is None:
         return None  # a tool without a width is told where the part is cut off
-    width = turn.work.shop_length(f"shop-{slug(operation.cutter)}.width", cutter.width, "width")
+    width = turn.work.shop_lengths(f"shop-{slug(operation.cutter)}", cutter, {"width": "width"})["width"]
     return turn.work.of(cut_id).length(
         "run-on",
         milling.support_height,

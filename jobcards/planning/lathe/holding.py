@@ -48,7 +48,7 @@ def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Ch
     parting = next((o.cutter for o in set_up.operations if o.part_off), "")
     tool = work.shop.cutters.get(parting)
     width: Number | float = (
-        work.shop_length(f"shop-{slug(parting)}.width", tool.width, "width")
+        work.shop_lengths(f"shop-{slug(parting)}", tool, {"width": "width"})["width"]
         if tool is not None and tool.width is not None
         else 0.0
     )
