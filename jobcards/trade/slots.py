@@ -3,13 +3,15 @@
 Lengths are all in one unit; key tables are asked in inches or in millimetres by name.
 """
 
-from jobcards.source import COMMON, GEOMETRY, Source
+from jobcards.source import COMMON, GEOMETRY, published
 from jobcards.tables import Row, number, table
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import not_negative, positive
 from jobcards.trade.segments import flat_depth
 
-KEY_TABLES = Source("from memory", "USAS B17.1 (inch square keys) and ISO 773 (metric)")
+KEY_TABLES = published(
+    "ANSI B17.1 (inch square keys) and DIN 6885-1 (metric)", "1967 and 1968", "key sizes by shaft diameter"
+)
 
 
 @formula(title="Side room of a T-slot cutter's neck", text="room = (throat - neck) / 2", source=COMMON)

@@ -2,10 +2,10 @@
 
 import pytest
 
-from jobcards.source import COMMON, GEOMETRY, Source
+from jobcards.source import COMMON, GEOMETRY, published
 from tests.outside.check import Check, run
 
-KEYS = Source("from memory", "USAS B17.1 and ISO 773")
+KEYS = published("ANSI B17.1 and DIN 6885-1", "1967 and 1968", "copies of their tables in handbooks")
 
 CHECKS = [
     Check("slots.tslot_neck_room", {"throat": 0.5, "neck": 0.4375}, 0.03125, 1e-09, COMMON),
