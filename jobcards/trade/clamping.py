@@ -197,6 +197,25 @@ def between_studs(work: float, gap: float, stud: float) -> float:
     return work + 2 * (gap + stud / 2)
 
 
+@formula(title="Work above the angle plate", text="above = seat + work - plate", source=ARITHMETIC)
+def above_plate(seat: float, work: float, plate: float) -> float:
+    """How far work clamped to an angle plate stands above it; less than 0 when the plate is the higher.
+
+    Args:
+        seat [length]: height of what the work stands on, over the table
+        work [length]: height of the work as it stands
+        plate [length]: height of the plate's upright face over the table
+    Returns [length]: above the plate
+    Raises CannotBeDone: when the work or the plate has no height
+
+    >>> above_plate(1.0, 6.0, 5.0)
+    2.0
+    """
+    not_negative(seat=seat)
+    positive(work=work, plate=plate)
+    return seat + work - plate
+
+
 @formula(title="Room between cutter and clamp", text="room = cut_edge - cutter / 2 - reach", source=COMMON)
 def clamp_clearance(cut_edge: float, cutter: float, reach: float) -> float:
     """Room between a cutter and a clamp that reaches over the same edge; less than 0 when they meet.

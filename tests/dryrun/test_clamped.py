@@ -13,7 +13,7 @@ from jobcards.planning import plan_card
 from jobcards.planning.card import Card, SetUpPlan
 from jobcards.planning.mill import set_up as mill
 from tests.planning.cards import SHOP, swapped
-from tests.planning.test_clamped import DEMO, LEDGES, MOVED, demo
+from tests.planning.test_clamped import DEMO, HIGH, LEDGES, MOVED, demo
 
 
 def set_up(title: str) -> SetUpPlan:
@@ -41,6 +41,11 @@ def test_moved_clamps_leave_the_work_where_it_lies() -> None:
     assert run.start_of("plate-right-ledge").fixtures != run.start_of("plate-tray-and-left-ledge").fixtures
 
 
+def test_a_clamp_at_the_plate_beside_the_cut_is_met(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    found = dry_run(unchecked(tmp_path, monkeypatch, *HIGH)).findings()
+    assert any("the 3/8 end mill meets the clamp over the top" in words for words in found)
+
+
 def test_a_clamp_in_the_cutters_way_is_met(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     card = unchecked(tmp_path, monkeypatch, (MOVED, f"{{over: right end}}, {MOVED}"))
     hits = {(hit.cutter, hit.hits.split(",")[0]) for hit in dry_run(card).parts[0].collisions}
@@ -61,6 +66,12 @@ def test_a_tip_that_comes_down_on_a_clamp_is_met(tmp_path: Path, monkeypatch: py
         ("plate-tray-and-left-ledge.heel", 0.75, "slopes down to its heel"),
         # a clamp beside the work
         ("plate-bolt-holes.top-clamp-1", 8.4, "bears on air"),
+        # the same at the angle plate: up to where the saddle and the screw are cut, and out of the plate
+        ("post-right-end.top-clamp-1", 5.6, "the 3/8 end mill meets the clamp over the top"),
+        ("post-right-end.bottom-clamp-2", 5.6, "presses where nothing is under the work"),
+        # a plate as high as the work meets the saddle's cutter and the tip at the back
+        ("shop-angle-plate.plate-height", 6.0, "the 3/8 end mill meets the angle plate"),
+        ("shop-angle-plate.plate-height", 6.2, "the edge finder meets the angle plate"),
         # packing half as broad
         ("shop-packing-1.thickness", 0.25, "presses where nothing is under the work"),
     ],
@@ -71,13 +82,12 @@ def test_what_is_read_wrongly_is_found(number: str, value: float, found: str) ->
     assert any(found in words for words in dry_run(demo(), shown).findings())
 
 
-@pytest.mark.parametrize("title", ["tray and left ledge", "bolt holes"])
+@pytest.mark.parametrize("title", ["tray and left ledge", "bolt holes", "right end"])
 def test_a_wrong_sign_at_the_touch_is_found(title: str) -> None:
     touch = next(one for one in set_up(title).zero if one.axis == "x")
     shown = published(demo())
     shown[touch.preset.id] = quantity.show(-touch.preset.value, "in", 4)
-    part = dry_run(demo(), shown).parts[0]
-    assert part.largest_deviation > 0.15
+    assert max(part.largest_deviation for part in dry_run(demo(), shown).parts) > 0.15
 
 
 def test_a_wrong_depth_is_found() -> None:

@@ -15,6 +15,8 @@ from jobcards.planning.words import as_text
 from tests.planning.cards import SHOP, swapped
 
 DEMO = Path(__file__).parents[1] / "jobs" / "clamped.yml"
+POST = "{over: top, at: 2}, {over: bottom, at: 2}"
+HIGH = ((POST, "{over: top, at: 4-3/4}, {over: bottom, at: 2}"), ("width: 1/2, depth: 1/4", "width: 1/2, depth: 7/8"))
 LEDGES = "{over: top, at: 5-1/2}, {over: bottom, at: 5-1/2}"
 MOVED = "{over: top, at: 2-1/2}, {over: bottom, at: 2-1/2}"
 
@@ -50,6 +52,18 @@ PENCIL = {
     "clamps-table-clamps.share": "0.83",
     # one clamp alone on an edge of 8 stands in its middle
     "plate-bolt-holes-bottom-clamp-2.at": "4.0000",
+    # a post of 6 against a plate of 5, on the table and on packing of 1
+    "post-right-end.proud": "1.0000",
+    "post-left-end.proud": "2.0000",
+    # from the plate: 1-1/2 thick and 1/16
+    "post-left-end.heel": "1.5625",
+    # 2 wide, on each side 0.310 to the stud's middle and 1/4 to its outside
+    "post-left-end.plate-wanted": "3.1200",
+    # two clamps, one on each edge of 6, each in its middle
+    "post-left-end-top-clamp-1.at": "3.0000",
+    # right end up: the bottom looks to the right; the screw stands 1/2 from it and 3/4 from the back
+    "post-right-end-foot-screw-no-7-drill.x": "−0.5000",
+    "post-right-end-foot-screw-no-7-drill.y": "−0.7500",
     # the zero is kept: the right wall stands at 8 - 1/2, half the cutter farther out
     "plate-right-ledge-right-ledge-1-end-mill-finish-left.axis-x": "8.0000",
 }
@@ -96,6 +110,18 @@ def test_the_work_is_trued_the_zero_kept_and_the_studs_named() -> None:
         ([], (("lowest: 0, highest: 6", "lowest: 0, highest: 2"),), "the heels would stand 2.0625 high"),
         ([], (("pitch: 2-1/2", "pitch: 6-1/2"),), "cannot all stand in T-slots"),
         ([], (("    T-slots: {width: 5/8, pitch: 2-1/2}\n", ""),), "tells of no T-slots"),
+        ([(POST, "{over: left end}, {over: top}")], (), "is up or below"),
+        ([("against: back, clamps: [{over: top, at: 2}", "clamps: [{over: top, at: 2}")], (), "against is missing"),
+        ([("against: back, clamps: [{over: top, at: 2}", "far side: back, clamps: [{over: top, at: 2}")], (),
+         "far side is not for work in “angle plate”"),
+        ([(POST, "{over: top, at: 1/2}, {over: bottom, at: 2}")], (),
+         "in the foot of the angle plate"),
+        ([(POST, "{over: top, at: 5}, {over: bottom, at: 2}")], (),
+         "above the upright of the angle plate"),
+        (HIGH, (), "cutting “saddle”, the 3/8 end mill would meet the clamp over the top"),
+        ([], (("width: 6, height: 5,", "width: 3, height: 5,"),), "the work wants 3.1200 of plate"),
+        ([], (("width: 6, height: 5,", "width: 6, height: 2,"),), "more than half"),
+        ([], (("width: 6, height: 5,", "width: 6, height: 5-3/4,"),), "cutter and tip want"),
         ([("width: height, thickness: thickness,", "width: height, thickness: 1-1/8,")], (), "still as sawn"),
     ],
 )  # fmt: skip

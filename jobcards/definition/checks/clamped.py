@@ -7,6 +7,7 @@ from jobcards.definition.model import Model
 from jobcards.definition.problem import Problem
 from jobcards.definition.shop import Parallels, Vise
 from jobcards.definition.shop_clamping import AnglePlate, Packing, TableClamps
+from jobcards.definition.shop_dividing import RotaryTable
 
 WAYS = {"against_fixed_jaw": "against fixed jaw", "far_side": "far side", "against": "against"}
 FACING = {Vise: "against_fixed_jaw", TableClamps: "far_side", AnglePlate: "against"}
@@ -34,12 +35,21 @@ def straight(face: str) -> str:
 
 def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, round_work: bool) -> Iterator[Problem]:
     """What each kind of holder asks for, and what does not belong to it."""
-    clamped = isinstance(holder, TableClamps | AnglePlate)
+    on_rotary = isinstance(holder, RotaryTable) and bool(hold.clamps or hold.centre)
+    clamped = isinstance(holder, TableClamps | AnglePlate) or on_rotary
     if hold.clamps and holder is not None and not clamped:
         yield Problem(hold.place("clamps"), f"“{hold.holder}” holds without clamps", "leave clamps out")
     if clamped and not hold.clamps:
         yield Problem(hold.mark, "where the clamps stand is missing", "write clamps: [{over: left end}, …]")
-    wanted = next((key for model, key in FACING.items() if isinstance(holder, model)), "")
+    wanted = "far_side" if on_rotary else ""
+    wanted = next((key for model, key in FACING.items() if isinstance(holder, model)), wanted)
+    if on_rotary and not hold.centre:
+        instead = "write centre: and a hole, a circle of holes or a round end"
+        yield Problem(hold.mark, "what stands over the table's axis is missing", instead)
+    for name in ("centre", "centred_by"):
+        if name in hold.marks and not isinstance(holder, RotaryTable):
+            wrong = f"“{hold.holder}” does not turn, so nothing is centred on it"
+            yield Problem(hold.place(name), wrong, "leave it out")
     for name, words in WAYS.items():
         if wanted and name != wanted and getattr(hold, name):
             instead = f"write {WAYS[wanted]}: and the face" if not round_work else "leave it out"
@@ -50,6 +60,9 @@ def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, rou
         for clamp in hold.clamps:
             if not clamp.over:
                 yield Problem(clamp.mark, "the edge that the clamp comes over is missing", "write over: left end")
+            elif hold.against and hold.up and straight(clamp.over) == straight(hold.up):
+                wrong = f"on an angle plate no clamp stands over the {clamp.over}, which is up or below"
+                yield Problem(clamp.place("over"), wrong, "write over: and a face at the work's left or right")
         if hold.against_stop:
             wrong = "the work stop belongs to the vise"
             yield Problem(hold.place("against_stop"), wrong, "leave it out, and touch that face for zero")

@@ -65,7 +65,9 @@ def trued_faces(far: str, lying: Lie, clamps: tuple[ClampPlan, ...]) -> tuple[st
     return face, ", clear of the clamps," if face in taken else ""
 
 
-def clamp_words(clamps: tuple[ClampPlan, ...], base: str, sizes: Mapping[str, Number]) -> Iterator[Line]:
+def clamp_words(
+    clamps: tuple[ClampPlan, ...], base: str, sizes: Mapping[str, Number], *, on_plate: bool = False
+) -> Iterator[Line]:
     """Where the clamps stand and how. `base`: the face that their noses bear on."""
     for clamp in clamps:
         yield line(
@@ -76,14 +78,16 @@ def clamp_words(clamps: tuple[ClampPlan, ...], base: str, sizes: Mapping[str, Nu
         )
     yield line(
         "Each nose bears {reach} on the work; the stud stands {gap} from the edge, as near as it goes, so that the "
-        "work gets {share} of its pull. Heel blocks {heel} high, a little higher than the work: never lower.",
+        "work gets {share} of its pull. Heel blocks {heel} high{whence}, a little higher than the work: never lower.",
         reach=sizes["reach"],
         gap=sizes["stud gap"],
         share=sizes["share"],
         heel=sizes["heel"],
+        whence=" from the plate" if on_plate else "",
     )
     yield line(
-        "Pull all nuts tight and sweep once more. The studs stand {up} above the work: look where the spindle and the "
-        "holder go.",
+        "Pull all nuts tight and sweep once more. The studs stand {up} {where}: look where the spindle and the holder "
+        "go.",
         up=sizes["stands up"],
+        where="out of the work toward you" if on_plate else "above the work",
     )

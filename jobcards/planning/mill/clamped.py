@@ -171,8 +171,13 @@ def clamp_places(work: Work, hold_id: str, set_up: SetUp, shape: ShapePlan, base
     return tuple(out)
 
 
-def packing_for(work: Work, set_up: SetUp, needs: Needs, broad: Number | None) -> dict[str, Number] | None:
-    """The lowest pair that gives the room wanted below, broad enough for the clamps' noses to bear over it."""
+def packing_for(
+    work: Work, set_up: SetUp, needs: Needs, broad: Number | None, lift: float = 0.0
+) -> dict[str, Number] | None:
+    """The lowest pair that gives the room wanted below, broad enough for the clamps' noses to bear over it.
+
+    `lift`: how much the work is to be lifted at least, for another reason.
+    """
     hold = set_up.hold
     assert hold is not None
     stock = work.shop.holding.get(hold.on)
@@ -186,7 +191,7 @@ def packing_for(work: Work, set_up: SetUp, needs: Needs, broad: Number | None) -
             "write on: packing, broad blocks right under the noses",
         )
         return None
-    below = needs.below.value if needs.below is not None else 0.0
+    below = max(lift, needs.below.value if needs.below is not None else 0.0)
     fitting = [p for p in wide if in_job(work, p.height) >= below - TINY]
     if needs.keep is not None:
         fitting = [p for p in wide if abs(in_job(work, p.height) - needs.keep.value) < TINY]

@@ -2,11 +2,12 @@
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
-from jobcards.definition.shop_clamping import TableClamps
+from jobcards.definition.shop_clamping import AnglePlate, TableClamps
 from jobcards.planning import serrated_cuts
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
 from jobcards.planning.mill import angled, edges, formed, holes, milled, tilted_edges, tilted_head
+from jobcards.planning.mill.angle_plate import plan_on_plate
 from jobcards.planning.mill.clamp_room import check_clamp_room
 from jobcards.planning.mill.clamped import plan_on_table
 from jobcards.planning.mill.cut import MillCut, MillCutter
@@ -83,6 +84,8 @@ def hold_at_mill(
     assert hold is not None
     if mill is not None and not sloped and isinstance(work.shop.holding.get(hold.holder), TableClamps):
         return plan_on_table(work, set_up_id, set_up, lying, vise_needs(route, set_up, set_up_id, zeros), mill)
+    if mill is not None and not sloped and isinstance(work.shop.holding.get(hold.holder), AnglePlate):
+        return plan_on_plate(work, set_up_id, set_up, lying, vise_needs(route, set_up, set_up_id, zeros))
     if not isinstance(work.shop.holding.get(hold.holder), kit.Vise):
         work.problem(
             hold.place("holder"), f"“{hold.holder}” does not hold work at the mill", "write the name of a vise"
