@@ -1,7 +1,7 @@
 """A cutter named by its size and kind, as in `5/8 end mill`, `6.6 mm drill` or `M6 tap`, understood without a shop."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from jobcards import quantity
 from jobcards.tables import table
@@ -11,7 +11,9 @@ from jobcards.trade.formula import CannotBeDone
 from jobcards.trade.threads import read_thread
 
 STAMPED = re.compile(r"(?P<stamp>No\. [0-9]{1,2}|[A-Z]) drill")
-THREADED = re.compile(r"(?P<thread>\S+) (?:(?P<chamfer>taper|plug|bottoming) )?(?P<kind>(?:hand )?tap|die)")
+THREADED = re.compile(
+    r"(?P<thread>\S+) (?P<long>long )?(?:(?P<chamfer>taper|plug|bottoming) )?(?P<kind>(?:hand )?tap|die)"
+)
 SIZED = re.compile(r"(?P<size>[0-9./ -]*[0-9])(?: ?(?P<unit>mm|in))? (?P<words>[^\W\d].*)")
 
 
@@ -26,8 +28,9 @@ class NamedCutter:
     diameter: float
     written: str
     material: str
-    thread: str = ""
-    chamfer: str = "plug"
+    thread: str = field(default="", repr=False)
+    chamfer: str = field(default="plug", repr=False)
+    long: bool = field(default=False, repr=False)
 
 
 def read_cutter(name: str, unit: str) -> NamedCutter | None:
@@ -45,7 +48,9 @@ def read_cutter(name: str, unit: str) -> NamedCutter | None:
         return drill_named(stamped["stamp"], unit)
     threaded = THREADED.fullmatch(name)
     if threaded:
-        return tap_named(threaded["kind"], threaded["thread"], threaded["chamfer"] or "plug", unit)
+        return tap_named(
+            threaded["kind"], threaded["thread"], threaded["chamfer"] or "plug", bool(threaded["long"]), unit
+        )
     found = SIZED.fullmatch(name)
     if not found:
         return None
@@ -58,9 +63,9 @@ def read_cutter(name: str, unit: str) -> NamedCutter | None:
         return None
     if not kind or not diameter > 0:
         return None
-    return NamedCutter(
-        kind, diameter, written, "carbide" if "carbide" in found["words"].split() else "high-speed steel"
-    )
+    words = found["words"].split()
+    material = "carbide" if "carbide" in words else "high-speed steel"
+    return NamedCutter(kind, diameter, written, material, long="long" in words)
 
 
 def drill_named(stamp: str, unit: str) -> NamedCutter | None:
@@ -76,10 +81,10 @@ def drill_named(stamp: str, unit: str) -> NamedCutter | None:
     return NamedCutter("drill", diameter, f"{round(diameter, 5)} {unit}", "high-speed steel")
 
 
-def tap_named(kind: str, thread: str, chamfer: str, unit: str) -> NamedCutter | None:
+def tap_named(kind: str, thread: str, chamfer: str, long: bool, unit: str) -> NamedCutter | None:
     """A tap or a die by its thread.
 
-    >>> round(tap_named("die", "1/2-13", "plug", "mm").diameter, 3)
+    >>> round(tap_named("die", "1/2-13", "plug", False, "mm").diameter, 3)
     12.7
     """
     try:
@@ -87,4 +92,4 @@ def tap_named(kind: str, thread: str, chamfer: str, unit: str) -> NamedCutter | 
     except CannotBeDone:
         return None
     diameter = converted(read.diameter, read.unit, unit)
-    return NamedCutter(kind, diameter, f"{round(diameter, 5)} {unit}", "high-speed steel", thread, chamfer)
+    return NamedCutter(kind, diameter, f"{round(diameter, 5)} {unit}", "high-speed steel", thread, chamfer, long)

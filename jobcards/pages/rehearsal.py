@@ -50,6 +50,8 @@ def tuples(told: Mapping[str, Any]) -> dict[str, Any]:
 
 def rehearsal(card: Card, part: "PartRun") -> Rehearsal:
     """The outcome for one part."""
+    from jobcards.dryrun.told import plainly  # only where there is a dry run to tell of
+
     volume = f"{card.unit}³"
     return Rehearsal(
         part.part_id,
@@ -57,7 +59,7 @@ def rehearsal(card: Card, part: "PartRun") -> Rehearsal:
         outcome(part, "allowed", part.allowed_deviation, card.unit, "what the steps of readout and dials allow"),
         outcome(part, "difference", part.difference_volume, volume, "volume by which it differs from the drawing"),
         part.passed,
-        (*map(str, part.collisions), *part.faults),
+        tuple(plainly(card, str(each)) for each in (*part.collisions, *part.faults)),
         tuple(part.skipped),
     )
 

@@ -91,7 +91,8 @@ def usual_cutter(work: Work, named: NamedCutter, mark: Mark) -> kit.Cutter:
     def length(text: str) -> Expression:
         return parse(text, mark, unit)
 
-    flutes = quantity.convert(named.diameter, work.unit, unit) * number(row, "flutes")
+    diameters = number(row, "long flutes" if named.long else "flutes")
+    flutes = quantity.convert(named.diameter, work.unit, unit) * diameters
     return kit.Cutter(
         kind=named.kind,
         diameter=length(named.written.removesuffix(f" {unit}")),
