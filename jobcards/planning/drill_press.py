@@ -12,6 +12,7 @@ from jobcards.planning.letters import letter
 from jobcards.planning.mill.set_up import hold_at_mill
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import Number
+from jobcards.planning.operation import face_is_up
 from jobcards.planning.orientation import lie
 from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes.place import AXES, BLOCK
@@ -78,16 +79,10 @@ def guide_notes(work: Work, set_up: SetUp) -> list[Line]:
 def press_cut(route: Route, set_up: SetUp, set_up_id: str, operation: Operation, press: DrillPress) -> Cut | None:
     """One operation at the drill press."""
     work, feature = route.work, route.feature(operation)
-    assert set_up.hold is not None
     if feature is None or feature.shape not in SHAPES:
         work.problem(operation.mark, "only holes are made at the drill press", "do this at another machine")
         return None
-    if feature.enters != set_up.hold.up:
-        work.problem(
-            operation.place("cut"),
-            f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
-            f"hold the part with its {feature.enters} up",
-        )
+    if not face_is_up(work, set_up, operation, feature):
         return None
     check_guide(work, operation)
     kind = work.shop.cutters[operation.cutter].kind

@@ -6,6 +6,7 @@ from jobcards.tables import Row, table
 from jobcards.trade.degrees import tan
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import positive
+from jobcards.trade.looking_up import named_row
 
 B94_11 = published("ASME B94.11M", "1993", "combined drills and countersinks, plain type")
 SIDE = 30  # degrees: half of the 60 degree centre
@@ -28,10 +29,7 @@ def centre_drill_row(size: str) -> Row:
     >>> centre_drill_row("No. 3")["body"]
     '1/4'
     """
-    for row in table("centre_drills").rows:
-        if row["name"] == size:
-            return row
-    raise CannotBeDone(f"no centre drill is called “{size}”; write one of {', '.join(centre_drill_names())}")
+    return named_row("centre_drills", "name", size, f"no centre drill is called “{size}”")
 
 
 def centre_size(size: str, which: str, unit: str) -> float:

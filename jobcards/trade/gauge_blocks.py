@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from math import gcd, isfinite
 
 from jobcards.source import ARITHMETIC, COMMON, Source
-from jobcards.tables import table
 from jobcards.trade.formula import CannotBeDone, formula
 from jobcards.trade.guards import positive, whole
+from jobcards.trade.looking_up import named_row
 
 TENTHS = 10_000
 """Ten-thousandths in a unit."""
@@ -151,11 +151,9 @@ def block_set(name: str) -> list[float]:
     >>> len(block_set("inch 81"))
     81
     """
-    for row in table("gauge_blocks").rows:
-        if row["set"] == name:
-            return [size / TENTHS for series in row["series"] for size in _series(*map(float, series))]
-    known = ", ".join(row["set"] for row in table("gauge_blocks").rows)
-    raise CannotBeDone(f"no set of gauge blocks is called {name!r}; write {known}, or list the shop's own sizes")
+    hint = ", or list the shop's own sizes"
+    row = named_row("gauge_blocks", "set", name, f"no set of gauge blocks is called {name!r}", hint)
+    return [size / TENTHS for series in row["series"] for size in _series(*map(float, series))]
 
 
 def _series(first: float, last: float, step: float) -> range:

@@ -4,9 +4,10 @@ Sizes are in the unit of the screw: inches for "1/4" or "No. 10", millimetres fo
 """
 
 from jobcards.source import Source, published
-from jobcards.tables import Row, number, table
+from jobcards.tables import Row, number
 from jobcards.trade.drilling import countersink_depth
-from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.formula import formula
+from jobcards.trade.looking_up import named_row
 from jobcards.trade.tapping import screw_clearance_hole
 
 HEADS = published("ASME B18.3, socket screws, inch series", "2003", "metric heads from memory (ISO 4762, ISO 10642)")
@@ -21,11 +22,7 @@ def screw_row(size: str) -> Row:
     >>> screw_row("M6")["head"]
     '10'
     """
-    for row in table("screw_heads").rows:
-        if row["size"] == size:
-            return row
-    known = ", ".join(row["size"] for row in table("screw_heads").rows)
-    raise CannotBeDone(f"the table has no screw {size!r}; write one of {known}, without its pitch")
+    return named_row("screw_heads", "size", size, f"the table has no screw {size!r}", ", without its pitch")
 
 
 @formula(title="Counterbore for a socket head", text="by the table of screw heads", source=HOLES, worded=True)

@@ -1,8 +1,9 @@
 """Standard tapers by name: Morse and others, from tables/tapers.yml."""
 
 from jobcards.source import published
-from jobcards.tables import Row, number, table
+from jobcards.tables import Row, number
 from jobcards.trade.formula import CannotBeDone, formula
+from jobcards.trade.looking_up import named_row
 
 SERIES = published("ASME B5.10, Machine tapers: self holding and steep taper series", "1994", "Morse taper")
 
@@ -15,11 +16,7 @@ def taper_row(name: str) -> Row:
     >>> taper_row("Morse 2")["large"]
     '0.7000'
     """
-    for row in table("tapers").rows:
-        if row["name"] == name:
-            return row
-    known = ", ".join(row["name"] for row in table("tapers").rows)
-    raise CannotBeDone(f"no taper is called {name!r}; write one of {known}")
+    return named_row("tapers", "name", name, f"no taper is called {name!r}")
 
 
 @formula(title="Taper per foot of a standard taper", text="by the table of tapers", source=SERIES, worded=True)

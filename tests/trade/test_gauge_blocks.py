@@ -21,7 +21,7 @@ REFUSED = [
     (
         topic.block_set,
         {"name": "inch 36"},
-        "no set of gauge blocks is called 'inch 36'; write inch 81, metric 45, metric 87",
+        "no set of gauge blocks is called 'inch 36'; write one of inch 81, metric 45, metric 87",
     ),
     (topic.fewest_blocks, {"target": 0.0731, "name": "inch 81", "most": 5}, "cannot be made of 5 blocks"),
     (topic.fewest_blocks, {"target": 1.0, "name": "inch 81", "most": 0}, "the most blocks is 0"),

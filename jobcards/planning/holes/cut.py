@@ -3,14 +3,11 @@
 from dataclasses import dataclass
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import Operation, SetUp
-from jobcards.planning.authored import authored
-from jobcards.planning.card import CutterPlan, FeaturePlan, Position
+from jobcards.planning.card import FeaturePlan, Position
 from jobcards.planning.number import Number
-from jobcards.planning.rates import plan_cutter, spindle_speed
+from jobcards.planning.operation import Asked
+from jobcards.planning.rates import spindle_speed
 from jobcards.planning.route import Route
-from jobcards.planning.words import Line
-from jobcards.planning.work import Work
 
 KIND_BY_CUTTER = {
     "spot drill": "spot",
@@ -60,41 +57,16 @@ FINISHES = {
 
 
 @dataclass(frozen=True)
-class HoleCut:
+class HoleCut(Asked):
     """One operation on a hole, or on several alike, in the making."""
 
-    route: Route
-    set_up: SetUp
-    id: str
-    operation: Operation
-    feature: FeaturePlan
     steps: list[float]  # of the spindle; none by hand
     positions: tuple[Position, ...]
-
-    @property
-    def work(self) -> Work:
-        """The card in the making."""
-        return self.route.work
 
     @property
     def by_hand(self) -> bool:
         """Whether no spindle turns the cutter."""
         return not self.steps
-
-    @property
-    def material(self) -> str:
-        """The part's material."""
-        return self.route.part.material
-
-    @property
-    def cutter(self) -> kit.Cutter:
-        """The cutter as the shop file has it."""
-        return self.work.shop.cutters[self.operation.cutter]
-
-    @property
-    def tool(self) -> CutterPlan:
-        """The cutter as numbers."""
-        return plan_cutter(self.work, self.operation.cutter, self.cutter)
 
     @property
     def kind(self) -> str:
@@ -115,10 +87,6 @@ class HoleCut:
         return spindle_speed(
             self.work, self.id, self.material, self.cutter, operation, diameter, self.steps, self.set_up.machine
         )
-
-    def text(self, name: str) -> Line:
-        """The author's `why`, `check` or `caution`."""
-        return authored(getattr(self.operation, name), self.work.sizes)
 
     def problem(self, wrong: str, instead: str) -> None:
         """A problem at the cutter that is named."""

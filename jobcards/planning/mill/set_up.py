@@ -18,6 +18,7 @@ from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.vise import Needs, plan_vise
 from jobcards.planning.mill.zero import OPPOSITE, Zeros, plan_zero, surface_touch
 from jobcards.planning.number import Number
+from jobcards.planning.operation import face_is_up
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter
 from jobcards.planning.route import Route, finished
@@ -176,12 +177,7 @@ def mill_cut(
     if feature.shape not in CUTS:
         work.problem(operation.place("cut"), f"“{feature.name}” is not cut at the mill", "do it at the bench")
         return None
-    if feature.enters != set_up.hold.up:
-        work.problem(
-            operation.place("cut"),
-            f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
-            f"hold the part with its {feature.enters} up",
-        )
+    if not face_is_up(work, set_up, operation, feature):
         return None
     cut_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
     return CUTS[feature.shape](MillCut(route, set_up, cut_id, operation, feature, lying, zeros, mill))

@@ -4,13 +4,13 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import Operation, SetUp
-from jobcards.planning.authored import authored
-from jobcards.planning.card import Cut, CutterPlan, FeaturePlan
+from jobcards.definition.job import SetUp
+from jobcards.planning.card import Cut
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import WHOLE, Number, Show
+from jobcards.planning.operation import Asked
 from jobcards.planning.orientation import Lie, reading
-from jobcards.planning.rates import plan_cutter, speed_units
+from jobcards.planning.rates import speed_units
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop
@@ -21,27 +21,12 @@ PER_MINUTE = "strokes/min"
 
 
 @dataclass(frozen=True)
-class ShaperCut:
+class ShaperCut(Asked):
     """One operation on the shaper in the making. The ram strokes along y, the table feeds along x."""
 
-    route: Route
-    set_up: SetUp
-    id: str
-    operation: Operation
-    feature: FeaturePlan
     lying: Lie
     zeros: Zeros
     shaper: kit.Shaper
-
-    @property
-    def work(self) -> Work:
-        """The card in the making."""
-        return self.route.work
-
-    @property
-    def tool(self) -> CutterPlan:
-        """The tool as numbers."""
-        return plan_cutter(self.work, self.operation.cutter, self.work.shop.cutters[self.operation.cutter])
 
     @property
     def step(self) -> Number:
@@ -57,10 +42,6 @@ class ShaperCut:
         return reading(
             self.work, f"{self.id}{name}", label, self.lying, "x", place, self.zeros.places["x"], self.step.value
         )
-
-    def text(self, name: str) -> Line:
-        """The author's `why`, `check` or `caution`."""
-        return authored(getattr(self.operation, name), self.work.sizes)
 
 
 Shaped = Callable[[ShaperCut], Cut | None]

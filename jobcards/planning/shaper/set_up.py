@@ -5,6 +5,7 @@ from jobcards.definition.job import Operation, SetUp
 from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.mill.vise import Needs, plan_vise
 from jobcards.planning.mill.zero import Zeros, plan_zero, surface_touch
+from jobcards.planning.operation import face_is_up
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.route import Route, finished
 from jobcards.planning.serrated_cuts import SHAPED as SERRATED
@@ -74,7 +75,6 @@ def shaper_cut(
 ) -> Cut | None:
     """One operation, by the shape it cuts."""
     work, feature = route.work, route.feature(operation)
-    assert set_up.hold is not None
     if feature is None:
         work.problem(operation.mark, "on the shaper an operation cuts a feature", "write `cut:` with a feature")
         return None
@@ -83,12 +83,7 @@ def shaper_cut(
     if feature.shape not in SHAPED:
         work.problem(operation.place("cut"), f"“{feature.name}” is not cut on the shaper here", "do it at the mill")
         return None
-    if feature.enters != set_up.hold.up:
-        work.problem(
-            operation.place("cut"),
-            f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
-            f"hold the part with its {feature.enters} up",
-        )
+    if not face_is_up(work, set_up, operation, feature):
         return None
     cut_id = f"{set_up_id}-{slug(operation.cut)}-{slug(operation.cutter)}"
     return SHAPED[feature.shape](ShaperCut(route, set_up, cut_id, operation, feature, lying, zeros, shaper))
