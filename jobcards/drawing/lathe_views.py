@@ -85,6 +85,11 @@ def label_all(sheet: Sheet, view: Drawn, shape: ShapePlan, solid: Solid) -> None
         if rows:
             x, radius = spot(feature, shape, solid)
             point_out(sheet, rows, view.at(x, radius), 0.0, zone)
+        if feature.shape == "bore thread":
+            whole, depth = shape.sizes["length"].value, feature.sizes["depth"].value
+            low, high = (whole - depth, whole) if feature.enters == "right end" else (0.0, depth)
+            outer = feature.sizes["diameter"].value / 2
+            sheet.draw([view.at(low, outer), view.at(high, outer)], THIN)
         if feature.shape == "turned thread":
             root = feature.sizes["root"].value / 2
             ends = [feature.sizes[name].value for name in ("from", "to")]
@@ -115,8 +120,9 @@ def into_end(feature: FeaturePlan) -> tuple[float, float]:
     if feature.shape == "taper bore":
         return 0.3 * sizes["depth"], 0.7 * sizes["large"] + 0.3 * sizes["small"]
     if feature.shape == "bore thread":
-        return 0.6 * sizes["depth"], sizes["bore"]
-    return 0.3 * sizes["depth"], sizes["mouth" if "mouth" in sizes else "diameter"]
+        return 0.4 * sizes["depth"], sizes["bore least"]
+    inward = 0.6 if feature.shape == "turned bore" else 0.3  # a bore may open to something wider at its mouth
+    return inward * sizes["depth"], sizes["mouth" if "mouth" in sizes else "diameter"]
 
 
 def outside_at(solid: Solid, x: float) -> float:

@@ -15,8 +15,7 @@ from jobcards.dryrun.solids import Solid, cylinder, extent, ring
 from jobcards.dryrun.turned_stroke import AtLathe, Stroke
 from jobcards.planning.card import Cut
 
-MARKED = ("thread", "knurl")
-FLAT_NOSE = 3 * math.sqrt(3) / 8  # depth of a 60 degree thread in pitches, with a flat of an eighth of the pitch
+MARKED = ("thread", "bore thread", "knurl")
 AT_END = 1e-6
 
 
@@ -155,22 +154,11 @@ def radius(cut: Cut, lathe: AtLathe) -> list[Stroke]:
 def marked_sweep(cut: Cut, lathe: AtLathe) -> Solid:
     """Where a threading or knurling tool passes, just clear of the work: it must not meet what holds it."""
     length = lathe.read(cut.sizes["length"])
+    if cut.kind == "bore thread":
+        return cylinder(lathe.read(cut.sizes["diameter"]), lathe.end - length, lathe.end + length / 10)
     across = lathe.read(cut.sizes["diameter"]) if "diameter" in cut.sizes else 2 * lathe.touched_radius
     return ring(across, lathe.outer, lathe.end - length, lathe.end)
 
-
-def marked_faults(cut: Cut, lathe: AtLathe) -> list[str]:
-    """What is wrong with a thread's published infeed: fed in along the compound it must come to the form's depth."""
-    if cut.kind != "thread" or not cut.positions:
-        return []
-    last = cut.positions[-1].y
-    if last is None:
-        return [f"{cut.id}: the card does not tell how far the compound goes in"]
-    straight_in = lathe.read(last) * math.cos(math.radians(lathe.read(cut.sizes["infeed angle"])))
-    wanted = FLAT_NOSE * lathe.read(cut.sizes["thread pitch"])
-    if abs(straight_in - wanted) > 0.02 * wanted:
-        return [f"{cut.id}: the last pass is {straight_in:.4f} deep, and the thread wants {wanted:.4f}"]
-    return []
 
 
 STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {

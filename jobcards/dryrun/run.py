@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 
 import numpy as np
 
-from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, turning
+from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, thread_marks, turning
 from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
@@ -253,7 +253,8 @@ class Maker:
     def marked(self, set_up: SetUpPlan, cut: Cut, now: AtLathe, fixtures: Mapping[str, Solid]) -> None:
         """A thread or a knurl: its stretch stays a plain cylinder; its tool must meet nothing on its way."""
         self.skipped.append(cut.id)
-        self.faults += lathe_strokes.marked_faults(cut, now)
+        feature = next((f for f in self.part.shape.features if f.name == cut.feature), None)
+        self.faults += thread_marks.faults(cut, now, feature)
         tool = cut.cutter.name.text if cut.cutter is not None else "tool"
         self.meets(set_up, cut.id, tool, lathe_strokes.marked_sweep(cut, now), fixtures)
 

@@ -56,6 +56,8 @@ SIZES_OF = {
     "taper by form": ("angle",),
     "turn radius": ("radius",),
     "thread": ("infeed angle", "length"),
+    "bore thread": ("infeed angle", "length"),
+    "bore groove": ("diameter",),
     "knurl": ("pitch", "length"),
     "turn bore": ("diameter",),
     "bore taper": ("scale", "travel"),
@@ -65,7 +67,7 @@ SIZES_OF = {
     "lathe tap": (),
 }
 SET_RATES = ("speed", "feed", "strokes")
-LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "taper by compound", "taper by set-over")
+LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "bore thread", "taper by compound", "taper by set-over")
 LEAVE_OR_TAKE = ("leave", "take off", "size")
 UNSAID = ("in", "mm", "1")  # the head of the sheet tells the unit of every length
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall

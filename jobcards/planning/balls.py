@@ -3,7 +3,7 @@
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.general_limits import give_limits
 from jobcards.planning.measured import Measured
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade import taper_bores
@@ -32,10 +32,7 @@ def ball_in(
 ) -> tuple[Number, Number]:
     """A ball, and how far its top lies below the face: the wider the mouth, the lower."""
     of, sizes = work.of(feature_id), feature.sizes
-    count = work.ledger.given(
-        f"{feature_id}.{which}-ball.number", float(number), "1", f"{feature.name}: {which} ball, number in its set",
-        "counted", formula="counted", show=WHOLE,
-    )  # fmt: skip
+    count = work.ledger.counted(f"{feature_id}.{which}-ball.number", number, f"{feature.name}: {which} ball of its set")
     ball = of.length(f"{which}-ball", taper_bores.ball_of_set, f"{feature.name}: {which} ball", step=step, number=count)
     label = f"{feature.name}: face to the top of the {which} ball"
     top = of.length(

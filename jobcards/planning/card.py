@@ -225,9 +225,11 @@ class Cut:
     "taper by compound", "taper by set-over", "taper by form": a position a pass at the thin end; "half angle", and
     "scale" and "travel" of the compound, "set-over" of the tailstock and the "touch dial" after it, or the tool's
     "angle".
-    "thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length". "knurl": "pitch", "length".
+    "thread", "bore thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length"; a pass "begins"
+    and "ends" so far from the faced end; `handle`: the side that the compound's handle is swung to. "knurl": "pitch", "length".
     "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
+    "bore groove": as "turn groove", x from the touch on the wall.
     "bore taper": the same at the mouth; "scale" and "travel" of the compound, "half angle", "depth".
     "centre drill", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the faced end.
     "turn radius": position z the corner; "radius". "turn face" may also have "whole length" to reach.
@@ -260,6 +262,7 @@ class Cut:
     rough: bool = False
     through: bool = False
     face: str = ""  # "face", "end", "turn face", "part off": the face made
+    handle: str = ""  # a thread: the side to which the compound's handle is swung, "tailstock" or "headstock"
     stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
     lean: str = ""  # tilted head: where the spindle's upper end leans: "left", "right", "toward you", "away from you"
     by: tuple[str, ...] = ()  # "tilted edges": "end" or "side" of the cutter for each edge; "end" is on the lean's side

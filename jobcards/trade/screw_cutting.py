@@ -166,6 +166,46 @@ def relief_width(pitch: float, pitches: float) -> float:
     return pitches * pitch
 
 
+@formula(title="Where a pass of a thread begins", text="place = near - pitches * pitch", source=COMMON)
+def run_in_place(near: float, pitch: float, pitches: float) -> float:
+    """Where the tool stands clear of the thread, from the faced end: less than nothing when it is off the work.
+
+    The half-nut is closed there, so that the carriage runs evenly when the tool comes to the work.
+
+    Args:
+        near [length]: where the thread begins, from the faced end
+        pitch [length]: distance from thread to thread
+        pitches [1]: how many pitches before the thread
+    Returns [length]: place of the tool, from the faced end
+    Raises CannotBeDone: when the pitch or their number is nothing or less.
+
+    >>> run_in_place(near=0.0, pitch=0.1, pitches=2)
+    -0.2
+    """
+    positive(pitch=pitch, pitches=pitches)
+    finite(near=near)
+    return near - pitches * pitch
+
+
+@formula(title="Depth of a thread in a bore", text="depth = (diameter - bore) / 2", source=GEOMETRY)
+def depth_in_bore(diameter: float, bore: float) -> float:
+    """How far a tool with a flat nose goes in from the wall of a bore to the thread's outside diameter.
+
+    Args:
+        diameter [length]: basic outside diameter of the thread
+        bore [length]: diameter of the bore as it is
+    Returns [length]: depth on a side
+    Raises CannotBeDone: when a size is nothing or less, or the bore is no smaller than the thread.
+
+    >>> round(depth_in_bore(0.75, 0.652), 4)
+    0.049
+    """
+    positive(diameter=diameter, bore=bore)
+    if bore >= diameter:
+        raise CannotBeDone(f"a bore of {bore:g} leaves no metal for a thread of {diameter:g}; bore it smaller")
+    return (diameter - bore) / 2
+
+
 def infeeds(depth: float, passes: int) -> tuple[float, ...]:
     """The infeed from the touch at every pass, the last one the whole depth.
 

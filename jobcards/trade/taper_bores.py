@@ -67,7 +67,7 @@ def mouth_from_ball(top: float, ball: float, half: float) -> float:
     Returns [length]: diameter at the face
     Raises CannotBeDone: when the ball is not more than 0 or the angle not between 0 and 90
 
-    >>> round(mouth_from_ball(0.2321, 1.0, 30), 4)
+    >>> round(mouth_from_ball(0.23205, 1.0, 30), 4)
     2.0
     """
     positive(ball=ball)

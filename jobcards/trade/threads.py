@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from functools import cache
 from math import pi, sqrt
 from typing import Any
@@ -29,7 +29,7 @@ SCREW_COARSEST = 24  # no machine screw has fewer threads in an inch: "1-8" is o
 
 @dataclass(frozen=True)
 class Thread:
-    """A thread: outside diameter and pitch in `unit`, and the series it belongs to ("special" when in none).
+    """A thread: outside diameter and pitch in `unit`, its series ("special" when in none), and left when left-hand.
 
     >>> read_thread("1/2-13").threads_per_inch
     13.0
@@ -39,6 +39,7 @@ class Thread:
     pitch: float
     unit: str
     series: str
+    left: bool = field(default=False, repr=False)
 
     @property
     def threads_per_inch(self) -> float:
@@ -50,7 +51,7 @@ def read_thread(designation: str) -> Thread:
     """Read a thread as it stands on a drawing: "1/2-13", "1-1/4-7 UNC-2B", "10-32", "M6", "M6x0.75".
 
     A metric thread without a pitch is of the coarse series. A whole number before 24 threads or more in an inch is a
-    machine screw ("10-32", "1-64"); before fewer it is inches ("1-8").
+    machine screw ("10-32", "1-64"); before fewer it is inches ("1-8"). LH at its end makes it left-hand.
 
     Raises CannotBeDone: when it is no such designation, or names no pitch and has no coarse one.
 
@@ -60,13 +61,16 @@ def read_thread(designation: str) -> Thread:
     Thread(diameter=6.0, pitch=0.75, unit='mm', series='fine')
     >>> read_thread("#10-32").diameter
     0.19
+    >>> read_thread("1/2-13 LH").left
+    True
     """
     written = designation.strip()
     metric, inch = METRIC.fullmatch(written), INCH.fullmatch(written)
+    left = written.upper().endswith("LH")
     if metric:
-        return metric_thread(float(metric["size"]), metric["pitch"])
+        return replace(metric_thread(float(metric["size"]), metric["pitch"]), left=left)
     if inch:
-        return inch_thread(inch["size"], float(inch["tpi"]), bool(inch["number"]))
+        return replace(inch_thread(inch["size"], float(inch["tpi"]), bool(inch["number"])), left=left)
     raise CannotBeDone(f"{designation!r} is not read as a thread; write 1/2-13, 10-32, M6 or M6x0.75")
 
 

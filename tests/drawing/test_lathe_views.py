@@ -10,8 +10,8 @@ from jobcards.drawing.lathe_views import HATCH, lines_over
 from jobcards.planning.card import PartPlan
 from tests.planning.lathe_cards import JOBS, PLUG, SPINDLE, lathe_card
 
-BORES = JOBS / "lathe-taper-bores.yml"
-PARTS = {part.id: (path, part) for path in (SPINDLE, PLUG, BORES) for part in lathe_card(path).parts}
+BORES, THREADS = JOBS / "lathe-taper-bores.yml", JOBS / "lathe-inside-threads.yml"
+PARTS = {part.id: (path, part) for path in (SPINDLE, PLUG, BORES, THREADS) for part in lathe_card(path).parts}
 
 
 def drawn(part_id: str) -> Drawing:
@@ -27,6 +27,8 @@ def sizes_wanted(part: PartPlan) -> set[str]:
         "undercut": ("diameter", "width", "from"),
         "taper": ("large", "small", "half angle", "length"),
         "taper bore": ("large", "small", "half angle", "depth"),
+        "bore groove": ("diameter", "width", "near"),
+        "bore thread": ("diameter",),
         "turned thread": ("diameter", "length"),
         "turned bore": ("diameter",),
         "tapped end": ("diameter", "depth"),

@@ -5,6 +5,7 @@ ASME B1.1 and ISO 965-1; dials, compound and travel are common practice, no sour
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -18,7 +19,7 @@ from jobcards.planning.card import Card
 from jobcards.trade import tapers
 from tests.planning.lathe_cards import INFEED, JOBS, changed_card, lathe_card
 
-TAPERS = JOBS / "lathe-taper-bores.yml"
+TAPERS, THREADS = JOBS / "lathe-taper-bores.yml", JOBS / "lathe-inside-threads.yml"
 PENCIL = {
     # 0.59941 / 12 in one: 2.25 of it take 0.1124 off 0.7000
     "socket-taper.small": "0.5876",
@@ -58,8 +59,7 @@ def test_a_ball_reading_has_the_limits_of_the_mouth() -> None:
     ledger = lathe_card(TAPERS).ledger
     top = "socket-taper.larger-ball.top"
     down = ledger[f"{top}.upper"].value - ledger[top].value
-    wider = ledger["socket-taper.large.upper"].value - ledger["socket-taper.large"].value
-    assert down / wider == pytest.approx(1 / 0.0499508, rel=1e-4)
+    assert down / 0.002 == pytest.approx(1 / 0.0499508, rel=1e-4)
 
 
 @pytest.mark.parametrize(
@@ -68,6 +68,73 @@ def test_a_ball_reading_has_the_limits_of_the_mouth() -> None:
 def test_tapered_bores_pass(tmp_path: Path, shop: tuple[tuple[str, str], ...]) -> None:
     run = dry_run(changed_card(tmp_path, TAPERS, shop=shop))
     assert run.passed, run.findings()
+
+
+THREAD_PENCIL = {
+    # 0.750 - 1.0825 · 0.1 and the tolerance 0.25 · 0.1 - 0.4 · 0.01: the table prints 0.642 to 0.663
+    "gland-thread.bore-least": "0.6417",
+    "gland-thread.bore-most": "0.6627",
+    # (0.750 - 0.652) / 2 = 0.049, over cos 29°
+    "gland-gland-thread.infeed": "0.0560",
+    # three pitches before the mouth; the middle of a groove from 0.750 to 1.000
+    "gland-gland-thread.run-in": "−0.3000",
+    "gland-gland-thread.in-relief": "0.8750",
+    # wound back: 0.770 - 0.652
+    "gland-gland-relief.dial": "−0.1180",
+    # groove from 1.000 to 1.1875 from the faced end
+    "left-stud-left-stud-thread.in-relief": "1.0938",
+    # three pitches of 1/13
+    "left-stud-left-stud-thread.run-in": "−0.2308",
+}
+
+
+@pytest.mark.parametrize("number_id", THREAD_PENCIL)
+def test_threads_by_pencil(number_id: str) -> None:
+    assert lathe_card(THREADS).ledger[number_id].shown == THREAD_PENCIL[number_id]
+
+
+@pytest.mark.parametrize(
+    ("part", "begins", "ends", "handle"),
+    [
+        ("gland", -0.3, 0.875, "headstock"),
+        ("left gland", 0.875, -0.3, "tailstock"),
+        ("ring", -0.3, 1.25, "headstock"),
+        ("left stud", 1.09375, -3 / 13, "headstock"),
+    ],
+)
+def test_which_way_the_carriage_goes(part: str, begins: float, ends: float, handle: str) -> None:
+    """Spindle forward, the carriage cuts a right-hand thread toward the headstock, inside as well as outside."""
+    plan = next(each for each in lathe_card(THREADS).parts if each.name.text == part)
+    cut = next(c for s in plan.set_ups for c in s.cuts if c.kind in ("thread", "bore thread"))
+    assert cut.sizes["begins"].value == pytest.approx(begins)
+    assert cut.sizes["ends"].value == pytest.approx(ends)
+    assert cut.handle == handle
+
+
+def test_threads_pass() -> None:
+    run = dry_run(lathe_card(THREADS))
+    assert run.passed, run.findings()
+
+
+def test_a_pass_cut_the_other_way_makes_the_wrong_hand() -> None:
+    """Both ends of the pass changed over, as when the tumbler is left as it was."""
+    card, cut = lathe_card(THREADS), "left-gland-left-gland-thread"
+    shown = published(card)
+    begins, ends = shown[f"{cut}.in-relief"], shown[f"{cut}.run-in"]
+    shown |= {f"{cut}.in-relief": ends, f"{cut}.run-in": begins}
+    told = " ".join(dry_run(card, shown).findings())
+    assert "cut a right-hand thread" in told
+    assert "feeds against the carriage's way" in told
+
+
+def test_a_drawing_of_the_other_hand_is_held_against_the_passes() -> None:
+    """The left-hand gland's passes on a part whose drawing asks for a right-hand thread."""
+    card = lathe_card(THREADS)
+    part = next(each for each in card.parts if each.name.text == "left gland")
+    features = tuple(replace(f, thread=f.thread.removesuffix(" LH")) for f in part.shape.features)
+    other = replace(part, shape=replace(part.shape, features=features))
+    found = dry_run(replace(card, parts=(other,))).findings()
+    assert any("cut a left-hand thread" in each for each in found)
 
 
 def misread(card: Card, change: Callable[[float], float], number_id: str) -> DryRun:
@@ -83,6 +150,12 @@ MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {
     "whole angle for half": (TAPERS, lambda v: 90 - 2 * (90 - v), "bush-bush-collet-mouth.scale"),
     "scale from the wrong line": (TAPERS, lambda v: 90 - v, "bush-bush-collet-mouth.scale"),
     "compound fed too far": (TAPERS, lambda v: v + 0.06, "bush-bush-collet-mouth.travel-of-compound"),
+    "groove dial the wrong way": (THREADS, lambda v: -v, "gland-gland-relief.dial"),
+    "groove at half of its diameter": (THREADS, lambda v: v / 2, "gland-gland-relief.dial"),
+    "groove too far in": (THREADS, lambda v: v + 0.125, "gland-gland-relief.edge-2"),
+    "compound straight out": (THREADS, lambda v: v * 0.8746, "gland-gland-thread-14.infeed"),
+    "half of the thread's depth": (THREADS, lambda v: v / 2, "gland-gland-thread-14.infeed"),
+    "left-hand pass begun short of its groove": (THREADS, lambda v: v - 0.5, "left-stud-left-stud-thread.in-relief"),
     "drill's point forgotten": (TAPERS, lambda v: v - 0.1596, "socket-socket-taper.depth"),
 }
 
@@ -96,10 +169,30 @@ def test_a_mistake_is_caught(name: str) -> None:
 WRONG: dict[str, tuple[Path, tuple[str, str], str]] = {
     "no hole": (TAPERS, ("          - {cut: taper, with: 17/32 drill, rough: true}\n", ""), "has no hole to bore"),
     "hole too wide": (TAPERS, ("17/32 drill", "19/32 drill"), "closes to 0.5876"),
-    "no size at all": (TAPERS, ("taper: Morse 2,", ""), "has no rate"),
+    "no size at all": (TAPERS, ("large: gauge line, taper: Morse 2,", ""), "has no rate"),
     "no such taper": (TAPERS, ("Morse 2", "Morse 8"), "is not read as a taper"),
     "no wall": (TAPERS, ("mouth: 0.750", "mouth: 1.050"), "leaves no wall"),
     "longer than the bar": (TAPERS, ("socket length: 2-3/4", "socket length: 3-1/2"), "and the bar reaches"),
+    "bore too small for the thread": (THREADS, ("thread bore: 0.652", "thread bore: 0.630"), "wants 0.6417 to 0.6627"),
+    "bore too wide for the thread": (THREADS, ("thread bore: 0.652", "thread bore: 0.670"), "wants 0.6417 to 0.6627"),
+    "an outside tool for the bore": (
+        THREADS,
+        ("with: inside threading tool", "with: threading tool"),
+        "no thread in a",
+    ),
+    "gears that are not there": (THREADS, ("3/4-10", "3/4-15"), "do not cut 15"),
+    "left-hand without a groove": (
+        THREADS,
+        ("{shape: undercut, at: stud length - stud thread - 3/16,", "{shape: undercut, at: 1/4,"),
+        "is left-hand and begins at its far end",
+    ),
+    "groove too narrow": (THREADS, ("relief width: 1/4", "relief width: 5/32"), "the thread wants 0.2000"),
+    "groove too shallow": (THREADS, ("diameter: 0.770", "diameter: 0.740"), "the thread goes out to 0.7500"),
+    "groove by an outside tool": (
+        THREADS,
+        ("with: recessing bar", "with: grooving tool"),
+        "cuts no groove inside a bore",
+    ),
     "a tool for the outside": (
         TAPERS,
         ("{cut: collet mouth, with: boring bar}", "{cut: collet mouth, with: turning tool}"),

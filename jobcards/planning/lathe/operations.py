@@ -5,10 +5,21 @@ from collections.abc import Callable
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
-from jobcards.planning.lathe import bores, ends, forms, grooves, taper_bores, tapers, threads
+from jobcards.planning.lathe import (
+    bore_grooves,
+    bore_threads,
+    bores,
+    ends,
+    forms,
+    grooves,
+    taper_bores,
+    tapers,
+    threads,
+)
 from jobcards.planning.lathe.common import Turning, common, parting_place, texts
 from jobcards.planning.lathe.diameters import plan_diameter
 from jobcards.planning.lathe.ground import WHEEL
+from jobcards.planning.lathe.starts import is_start, plan_start
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.trade import cutting, milling
@@ -21,6 +32,8 @@ CUTS: dict[str, Callable[[Turning, str, Operation, FeaturePlan], Cut | None]] = 
     **threads.CUTS,
     **bores.CUTS,
     **taper_bores.CUTS,
+    **bore_grooves.CUTS,
+    **bore_threads.CUTS,
     **ends.CUTS,
 }
 
@@ -46,6 +59,8 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
             f"“{feature.name}” is on the {feature.enters}, and the {turn.free_end} stands out",
             "move it to the other set-up",
         )
+    if is_start(turn, operation, feature):
+        return plan_start(turn, cut_id, operation, feature)
     return CUTS[feature.shape](turn, cut_id, operation, feature)
 
 

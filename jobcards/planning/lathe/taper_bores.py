@@ -9,7 +9,7 @@ from jobcards.planning.lathe.diameters import nose_words
 from jobcards.planning.lathe.ends import plan_drill
 from jobcards.planning.lathe.open_holes import open_hole
 from jobcards.planning.lathe.tapers import scale_words, set_compound
-from jobcards.planning.number import WHOLE, Number
+from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import taper_bores
@@ -63,9 +63,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
     check_bar(turn, operation, tool.sizes, before, sizes["depth"])
     half = sizes["half angle"]
     travel, scale = set_compound(turn, cut_id, operation, half, sizes["depth"], "ream it with a taper reamer")
-    mouth = work.ledger.given(
-        f"{cut_id}.mouth", 0.0, work.unit, "the mouth, at the faced end", "how this set-up lies", show=WHOLE
-    )
+    mouth = work.nothing(f"{cut_id}.mouth", "the mouth, at the faced end")
     positions: list[Position] = []
     for index, diameter in enumerate(bored_diameters(turn, cut_id, before, sizes["large"]), start=1):
         place_id = f"{cut_id}-{index}"

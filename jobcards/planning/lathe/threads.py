@@ -5,6 +5,14 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, spindle, texts
+from jobcards.planning.lathe.thread_ways import (
+    Relief,
+    relief_is_cut,
+    relief_wanted,
+    swing_words,
+    way_of,
+    without_relief,
+)
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -30,8 +38,8 @@ def plan_thread(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         return plan_die(turn, cut_id, operation, feature, written)
     thread = read_thread(written.thread)
     check_gears(turn, operation, thread)
-    check_relief(turn, cut_id, operation, feature)
-    return plan_single_point(turn, cut_id, operation, feature, written, thread)
+    relief = check_relief(turn, cut_id, operation, feature, thread.left)
+    return plan_single_point(turn, cut_id, operation, feature, written, thread, relief)
 
 
 def check_diameter(turn: Turning, operation: Operation, feature: FeaturePlan) -> None:
@@ -61,37 +69,19 @@ def check_gears(turn: Turning, operation: Operation, thread: Thread) -> None:
         )
 
 
-def check_relief(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> None:
+def check_relief(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan, left: bool) -> Relief | None:
     """A groove where the tool comes to rest: wide and deep enough, and cut before; without one a warning."""
     work, sizes = turn.work, dict(feature.sizes)
-    wanted = work.of(cut_id).length(
-        "relief",
-        screw_cutting.relief_width,
-        "thread relief, at least so wide",
-        pitch=sizes["thread pitch"],
-        pitches=work.rule("relief pitches"),
-    )
+    wanted = relief_wanted(turn, cut_id, sizes["thread pitch"])
     end = turn.far(sizes).value
     relief = next(
         (f for f in turn.shape.features if f.shape in ("undercut", "turned groove") and touches(f, end)), None
     )
     if relief is None:
-        work.warnings.append(
-            line(
-                "The thread {thread} ends without a relief: stop the spindle before its end and turn the last of it by "
-                "hand, or give it a groove {wide} wide.",
-                thread=from_job(feature.name),
-                wide=wanted,
-            )
-        )
-        return
+        without_relief(turn, operation, feature, left, wanted)
+        return None
     mark = turn.part.features[relief.name]
-    if relief.sizes["width"].value < wanted.value - 1e-9:
-        work.problem(
-            mark.place("width"),
-            f"the relief “{relief.name}” is {relief.sizes['width'].shown} wide, and the thread wants {wanted.shown}",
-            "make it wider",
-        )
+    relief_is_cut(turn, operation, relief, wanted)
     if relief.sizes["diameter"].value > sizes["root"].value:
         work.problem(
             mark.place("diameter"),
@@ -99,8 +89,11 @@ def check_relief(turn: Turning, cut_id: str, operation: Operation, feature: Feat
             f"{sizes['root'].shown}",
             "make it deeper",
         )
-    if relief.name not in turn.route.done:
-        work.problem(operation.place("cut"), f"the relief “{relief.name}” is not cut yet", "cut it before the thread")
+    sides = (
+        turn.from_free_end(place, f"{relief.name}: {said} side from the faced end", f"{cut_id}.relief-{said}")
+        for place, said in ((turn.near(dict(relief.sizes)), "nearer"), (turn.far(dict(relief.sizes)), "farther"))
+    )
+    return Relief(relief, *sides)
 
 
 def touches(groove: FeaturePlan, end: float) -> bool:
@@ -115,6 +108,7 @@ def plan_single_point(
     feature: FeaturePlan,
     written: drawn.TurnedThread,
     thread: Thread,
+    relief: Relief | None,
 ) -> Cut | None:
     """The compound at twenty-nine degrees, fed in less from pass to pass; the cross slide comes back to nothing."""
     work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
@@ -130,24 +124,13 @@ def plan_single_point(
     )
     positions, count = infeeds(turn, cut_id, infeed)
     far = turn.from_free_end(turn.far(sizes), f"{feature.name}: ends, from the faced end", f"{cut_id}.length")
-    minutes = work.of(cut_id).rate(
-        "cutting", turning.turning_time, "time with the half-nut closed", "min",
-        length=sizes["length"], feed=sizes["thread pitch"], rpm=found["speed"], passes=count, show=Show(places=1),
-    )  # fmt: skip
-    handling, change = work.rule("handling"), work.rule("tool change time")
-    time = work.of(cut_id).time(
-        times.threading_time, show=rates.TENTHS, cutting=minutes, passes=count, handling=handling, change=change
-    )
-    gears = gear_number(turn, cut_id, thread)
+    time = threading_time(turn, cut_id, sizes["length"], sizes["thread pitch"], found["speed"], count)
+    near = turn.from_free_end(turn.near(sizes), f"{feature.name}: begins, from the faced end", f"{cut_id}.near")
+    way = way_of(turn, cut_id, thread.left, False, sizes["thread pitch"], near, far, relief)
     words = [
-        line(
-            "Gears for {gears}{unit} ({thread}). Swing the compound {angle} from the cross slide's line, toward the "
-            "tailstock's side for a right-hand thread.",
-            gears=gears,
-            unit=" threads in an inch" if thread.unit == "in" else " of pitch",
-            thread=from_job(written.thread),
-            angle=angle,
-        ),
+        gear_words(turn, cut_id, thread, written.thread),
+        swing_words(angle, way),
+        way.words,
         line(
             "Set the tool square with a centre gauge. Touch the work: compound and cross slide both to nothing. Wind "
             "out at the end of each pass, back, the cross slide to nothing again, and feed in with the compound."
@@ -175,12 +158,38 @@ def plan_single_point(
             "infeed angle": angle,
             "infeed": infeed,
             "length": far,
+            "begins": way.begins,
+            "ends": way.ends,
         },
         {**found, "passes": count, "time": time},
         tuple(words),
         why=said["why"],
         check=said["check"],
         caution=said["caution"],
+        handle=way.handle,
+    )
+
+
+def threading_time(turn: Turning, cut_id: str, length: Number, pitch: Number, speed: Number, passes: Number) -> Number:
+    """Minutes for all passes of a thread, with going back and setting on for each."""
+    work = turn.work
+    minutes = work.of(cut_id).rate(
+        "cutting", turning.turning_time, "time with the half-nut closed", "min",
+        length=length, feed=pitch, rpm=speed, passes=passes, show=Show(places=1),
+    )  # fmt: skip
+    handling, change = work.rule("handling"), work.rule("tool change time")
+    return work.of(cut_id).time(
+        times.threading_time, show=rates.TENTHS, cutting=minutes, passes=passes, handling=handling, change=change
+    )
+
+
+def gear_words(turn: Turning, cut_id: str, thread: Thread, written: str) -> Line:
+    """What the gears are set for."""
+    return line(
+        "Gears for {gears}{unit} ({thread}).",
+        gears=gear_number(turn, cut_id, thread),
+        unit=" threads in an inch" if thread.unit == "in" else " of pitch",
+        thread=from_job(written),
     )
 
 
