@@ -165,13 +165,21 @@ def step_rows(feature: FeaturePlan) -> Rows:
 
 def slot_rows(feature: FeaturePlan) -> Rows:
     """Width, depth, length and the largest radius in its corners."""
-    rows = [with_limits(feature.sizes["width"], "wide")]
-    if "length" in feature.sizes:
-        rows.append(with_limits(feature.sizes["length"], "long"))
-    rows.append(deep(feature))
-    if "corner radius" in feature.sizes:
-        rows.append((*words("corners at most ", small=True), *amount(feature.sizes["corner radius"], "R ")))
-    return tuple(rows)
+    long = (with_limits(feature.sizes["length"], "long"),) if "length" in feature.sizes else ()
+    return (with_limits(feature.sizes["width"], "wide"), *long, deep(feature), *round_ends(feature, "corners at most "))
+
+
+def round_ends(feature: FeaturePlan, said: str) -> Rows:
+    """The radius of closed ends, where there are any."""
+    if "corner radius" not in feature.sizes:
+        return ()
+    return ((*words(said, small=True), *amount(feature.sizes["corner radius"], "R ")),)
+
+
+def closed_rows(feature: FeaturePlan, said: str) -> Rows:
+    """How long what has closed ends is where it is widest, and their radius."""
+    long = (with_limits(feature.sizes["length"], "long over all"),) if "length" in feature.sizes else ()
+    return (*long, *round_ends(feature, said))
 
 
 def t_slot_rows(feature: FeaturePlan) -> Rows:
@@ -180,6 +188,7 @@ def t_slot_rows(feature: FeaturePlan) -> Rows:
     return (
         (*with_limits(at["neck width"], before="neck"), *words(" × ", small=True), *amount(at["neck depth"])),
         (*with_limits(at["head width"], before="head"), *words(" × ", small=True), *amount(at["head height"])),
+        *closed_rows(feature, "head ends at most "),
     )
 
 
@@ -192,6 +201,7 @@ def dovetail_rows(feature: FeaturePlan) -> Rows:
         with_limits(at["narrow width"], foot),
         (*amount(at["height"]), *words(" high, ", small=True), *amount(at["angle"])),
         (*amount(at[over]), *words(f" {over} ", small=True), *amount(at["pin"], "⌀")),
+        *closed_rows(feature, "floor ends at most "),
     )
 
 
@@ -202,6 +212,7 @@ def vee_rows(feature: FeaturePlan) -> Rows:
         (*amount(at["angle"]), *words(" V", small=True)),
         with_limits(at["width"], "wide"),
         with_limits(at["depth"], "deep"),
+        *closed_rows(feature, "end at the face "),
     )
 
 

@@ -10,7 +10,7 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.solids import SIDES, Solid, cone, moved, together
+from jobcards.dryrun.solids import SIDES, Solid, cone, moved, nothing, together
 from jobcards.planning.card import Cut, CutterPlan
 
 if TYPE_CHECKING:
@@ -89,9 +89,8 @@ def strokes(cut: Cut, mill: "AtMill") -> list[Solid]:
         left = mill.work if position is cut.positions[0] else mill.work - together(swept)
         if (standing ^ left).volume() > TRACE:
             raise CannotFollow(f"{cut.id}: the cutter would come down on the work where a stroke begins")
-    necked = cut.cutter is not None and cut.cutter.kind in NECKED
-    if necked and (together(along(cut, mill, layers[-1:])) ^ mill.work).volume() > TRACE:
-        raise CannotFollow(f"{cut.id}: the cutter's neck would run into the work")
+    if necked(cut):
+        check_necked(cut, mill, layers, nothing())
     return swept
 
 
@@ -99,7 +98,31 @@ def plunged_strokes(cut: Cut, mill: "AtMill") -> list[Solid]:
     """Strokes of a cutter that goes straight down into the work, or into a start hole, where the first one begins."""
     if len(cut.positions) % 2:
         raise CannotFollow(f"{cut.id}: a stroke has a beginning and no end")
-    return along(cut, mill, layers_of(cut, mill))
+    layers = layers_of(cut, mill)
+    if cut.kind == "plunged strokes" and necked(cut):
+        check_necked(cut, mill, layers, going_down(cut, mill, layers))
+    return along(cut, mill, layers)
+
+
+def going_down(cut: Cut, mill: "AtMill", layers: list[Layer]) -> Solid:
+    """What a cutter that only cuts at its side passes through on its way down, at its widest."""
+    low, widest = mill.bottom(cut), max(max(layer[1], layer[3]) for layer in layers)
+    first = cut.positions[0]
+    column = (0.0, widest, max(mill.clear - low, layers[-1][2]), widest)
+    return frustum(column, low, (mill.place(first, "x"), mill.place(first, "y")))
+
+
+def necked(cut: Cut) -> bool:
+    """Whether the cutter is wider than its neck."""
+    return cut.cutter is not None and cut.cutter.kind in NECKED
+
+
+def check_necked(cut: Cut, mill: "AtMill", layers: list[Layer], down: Solid) -> None:
+    """A cutter on a neck goes down where no metal is, and its neck runs where the opening is milled."""
+    if (down ^ mill.work).volume() > TRACE:
+        raise CannotFollow(f"{cut.id}: the cutter would come down on the work where a stroke begins")
+    if (together(along(cut, mill, layers[-1:])) ^ mill.work).volume() > TRACE:
+        raise CannotFollow(f"{cut.id}: the cutter's neck would run into the work")
 
 
 def along(cut: Cut, mill: "AtMill", layers: list[Layer]) -> list[Solid]:

@@ -82,8 +82,26 @@ class Pocket(Feature):
 
 
 @dataclass(kw_only=True)
-class TSlot(Across):
-    """A T-slot right across a face: the neck first, then the wide head under it."""
+class RunsOut(Across):
+    """What runs out at both ends of a face, or stops inside it where `start` or `length` says so.
+
+    `start` alone: closed there, open at the far end. `length` alone: open at the near end (left, bottom or back).
+    """
+
+    start: Expression | None = key(
+        Length(positive=True), "where a closed end begins, from the left end, bottom or back", "3/4", default=None
+    )
+    length: Expression | None = key(
+        Length(positive=True), "how long it is where it is widest, over its round ends", "2", default=None
+    )
+
+
+@dataclass(kw_only=True)
+class TSlot(RunsOut):
+    """A T-slot: the neck first, then the wide head under it.
+
+    Closed at both ends it needs a hole, drawn on its middle line, that lets its cutter in.
+    """
 
     centre: Expression = key(Length(), "its middle, from the left end, bottom or back", "height/2")
     neck_width: Expression = key(Length(positive=True), "width of the neck", "7/16", yaml="neck width")
@@ -93,8 +111,8 @@ class TSlot(Across):
 
 
 @dataclass(kw_only=True)
-class DovetailSlot(Across):
-    """A dovetail slot right across a face, wider at its floor."""
+class DovetailSlot(RunsOut):
+    """A dovetail slot, wider at its floor. Closed at both ends it needs a hole, as a T-slot does."""
 
     centre: Expression = key(Length(), "its middle, from the left end, bottom or back", "height/2")
     narrow_width: Expression = key(Length(positive=True), "width at the face", "1", yaml="narrow width")
@@ -119,8 +137,8 @@ class DovetailTongue(Across):
 
 
 @dataclass(kw_only=True)
-class VGroove(Across):
-    """A V-groove right across a face, upright. Give its width at the face or its depth."""
+class VGroove(RunsOut):
+    """A V-groove, upright. Give its width at the face or its depth. A closed end is round as the V-cutter leaves it."""
 
     centre: Expression = key(Length(), "its middle, from the left end, bottom or back", "height/2")
     angle: Expression = key(Angle(positive=True, below=180.0), "between its two flanks", "90°")

@@ -9,7 +9,8 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from jobcards.dryrun.orient import OUTWARD
-from jobcards.dryrun.solids import AXES, SIDES, Solid, cylinder, laid, prism
+from jobcards.dryrun.solids import AXES, SIDES, Solid, prism
+from jobcards.dryrun.target.closed import channel, ends_of, leaning, opening
 from jobcards.dryrun.target.place import BEYOND, Block, Remover
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.number import Number
@@ -71,20 +72,8 @@ def step(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
 def slot(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
     """From wall to wall and from end to end; closed ends keep the radius of the cutter that finishes them."""
     low, high, deep, over = *made_walls(feature, cut), depth_through(feature, size), BEYOND * max(size)
-    begin = feature.sizes["from"].value if "from" in feature.sizes else None
-    end = feature.sizes["to"].value if "to" in feature.sizes else None
     radius = min((high - low) / 2, corner_of(feature, cut))
-    corners = []
-    for place, closed, way in ((begin, begin is not None, 1), (end, end is not None, -1)):
-        if closed and place is not None:
-            corners += [(place + way * radius, across) for across in (low + radius, high - radius)]
-    solids = [upright(feature, 2 * radius, deep, over, along, across, size) for along, across in corners]
-    if begin is None or end is None:
-        start = begin + radius if begin is not None else -over
-        stop = end - radius if end is not None else max(size) + over
-        outline = [(low, -over), (high, -over), (high, deep), (low, deep)]
-        solids.append(drawn_along(feature.enters, feature.along, outline, start, stop, size))
-    yield Solid.batch_hull(solids)
+    yield channel(feature, size, (low, high), ends_of(feature), (deep, radius), (-over, radius))
 
 
 def corner_of(feature: FeaturePlan, cut: Cut | None) -> float:
@@ -101,27 +90,28 @@ def made_walls(feature: FeaturePlan, cut: Cut | None) -> tuple[float, float]:
     return middle - wide / 2, middle + wide / 2
 
 
-def upright(
-    feature: FeaturePlan, diameter: float, deep: float, over: float, along: float, across: float, size: Block
-) -> Solid:
-    """A cylinder straight into the face at a place along and across."""
-    straight = straight_axis(feature.enters)
-    cross = next(axis for axis in AXES if axis not in (feature.along, straight))
-    outward = OUTWARD[feature.enters][AXES.index(straight)]
-    surface = size[AXES.index(straight)] if outward > 0 else 0.0
-    low, high = sorted((surface - outward * deep, surface + outward * over))
-    place = {feature.along: along, cross: across, straight: 0.0}
-    return laid(cylinder(diameter, low, high), straight).translate([place[axis] for axis in AXES])
-
-
 def t_slot(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
-    """The neck from the face to the floor, and the head under it."""
-    at, over = sizes_of(feature), BEYOND * max(size)
-    yield right_across(feature, box_of(at["low"], at["high"], -over, at["depth"]), size)
+    """The neck from the face to the floor, and the head under it; closed ends keep the radius of either cutter."""
+    at, centre = sizes_of(feature), feature.sizes["centre"].value
+    yield from opening(feature, size, "neck ", opened_by(feature, cut, "neck width"), at["depth"])
     half = as_made(feature.sizes["head width"], cut, "diameter") / 2
     high = as_made(feature.sizes["head height"], cut, "width")
-    centre = at["centre"]
-    yield right_across(feature, box_of(centre - half, centre + half, at["depth"] - high, at["depth"]), size)
+    radius = min(half, cutter_radius(cut, half))
+    walls = (centre - half, centre + half)
+    yield channel(feature, size, walls, ends_of(feature), (at["depth"], radius), (at["depth"] - high, radius))
+
+
+def cutter_radius(cut: Cut | None, default: float) -> float:
+    """Half of the finishing cutter."""
+    if cut is None or cut.cutter is None or "diameter" not in cut.cutter.sizes:
+        return default
+    return cut.cutter.sizes["diameter"].value / 2
+
+
+def opened_by(feature: FeaturePlan, cut: Cut | None, width: str) -> float:
+    """The radius that the first cutter leaves in the ends of an opening; by default its whole round."""
+    first = cut.sizes.get("opened by") if cut is not None else None
+    return (first if first is not None else feature.sizes[width]).value / 2
 
 
 def box_of(low: float, high: float, top: float, floor: float) -> Outline:
@@ -130,11 +120,12 @@ def box_of(low: float, high: float, top: float, floor: float) -> Outline:
 
 
 def dovetail_slot(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
-    """Narrow at the face, wide at the floor."""
-    at, over = sizes_of(feature), BEYOND * max(size)
-    yield right_across(feature, box_of(at["low"], at["high"], -over, at["height"]), size)
-    flanks = [(at["low"], 0.0), (at["high"], 0.0), (at["wide high"], at["height"]), (at["wide low"], at["height"])]
-    yield right_across(feature, flanks, size)
+    """Narrow at the face, wide at the floor; a closed end is the cutter's cone."""
+    at = sizes_of(feature)
+    yield from opening(feature, size, "narrow ", opened_by(feature, cut, "narrow width"), at["height"])
+    radius = min((at["wide high"] - at["wide low"]) / 2, cutter_radius(cut, math.inf))
+    walls, face = (at["wide low"], at["wide high"]), radius - leaning(at["height"], at["angle"])
+    yield channel(feature, size, walls, ends_of(feature), (at["height"], radius), (0.0, face))
 
 
 def dovetail_tongue(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
@@ -147,21 +138,20 @@ def dovetail_tongue(feature: FeaturePlan, size: Block, cut: Cut | None) -> Itera
 
 
 def vee(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
-    """A V from its width at the face; a flat on the cutter's tip leaves a flat at the bottom."""
+    """A V from its width at the face; a flat on the cutter's tip leaves a flat at the bottom, its cone a closed end."""
     at = sizes_of(feature)
     half, slope = at["width"] / 2, math.tan(math.radians(at["angle"] / 2))
     flat = 0.0
     if cut is not None and cut.cutter is not None and "flat" in cut.cutter.sizes:
         flat = cut.cutter.sizes["flat"].value
     deep, above = (half - flat / 2) / slope, half / slope
-    centre = at["centre"]
-    outline = [
-        (centre - 2 * half, -above),
-        (centre + 2 * half, -above),
-        (centre + flat / 2, deep),
-        (centre - flat / 2, deep),
-    ]
-    yield right_across(feature, outline, size)
+    centre, ends = at["centre"], ends_of(feature)
+    at_floor = tuple(
+        place if place is None else place + way * (half - flat / 2) for place, way in zip(ends, (1, -1), strict=True)
+    )
+    begin, end = at_floor
+    walls = (centre - flat / 2, centre + flat / 2)
+    yield channel(feature, size, walls, (begin, end), (deep, flat / 2), (-above, 2 * half))
 
 
 def at_edges(feature: FeaturePlan, size: Block) -> Iterator[tuple[str, float, int]]:

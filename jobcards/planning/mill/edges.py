@@ -6,8 +6,8 @@ from jobcards.planning.mill import tilted_edges, tilted_vee
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.formed import formed_cut
 from jobcards.planning.mill.milled import areas, ready
-from jobcards.planning.mill.strokes import NAMES, Area, Path, nothing_off
-from jobcards.planning.mill.suits import ANGLE_HAIR, as_wide, wrong_cutter
+from jobcards.planning.mill.strokes import NAMES, Area, Path, Side, nothing_off
+from jobcards.planning.mill.suits import ANGLE_HAIR, as_wide, closed_all_round, wrong_cutter
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.trade import milling as sums
@@ -42,10 +42,18 @@ def plan_vee_cut(asked: MillCut) -> Cut | None:
             "take a larger one",
         )
         return None
+    if closed_all_round(asked.feature) and not asked.cutter.centre_cutting:
+        wrong_cutter(
+            asked,
+            f"“{name}” is closed at both ends, and “{asked.operation.cutter}” cannot be fed straight down",
+            "let the groove run out at one end, or take a cutter that is centre cutting",
+        )
+        return None
     depth, words = vee_cut_depth(asked)
-    ((tag, _, run),) = areas(asked.feature, asked.lying)
+    words += closed_words(asked)
+    ((tag, area, run),) = areas(asked.feature, asked.lying)
     path = Path(asked, tool["diameter"], tag)
-    centre_stroke(path, run)
+    centre_stroke(path, area, run)
     passes = rates.plan_depths(asked.work, asked.id, asked.material, depth, "slotting", tool["diameter"])
     words += [
         rates.depth_words(passes),
@@ -68,11 +76,39 @@ def plan_vee_cut(asked: MillCut) -> Cut | None:
     )
 
 
-def centre_stroke(path: Path, run: str) -> None:
-    """One stroke right across the work, the axis over the middle of the groove."""
-    none = nothing_off(path)
-    ends = [path.axis_at(Area({}), (run, end), none, "") for end in (-1, 1)]
+def centre_stroke(path: Path, area: Area, run: str) -> None:
+    """One stroke along the groove, the axis over its middle; in from an open end, or down at a closed one."""
+    order = (1, -1) if (run, -1) in area.walls and (run, 1) not in area.walls else (-1, 1)
+    ends = [groove_end(path, area, (run, end)) for end in order]
     path.stroke(line("down the middle"), run, path.asked.feature.sizes["centre"], *ends)
+
+
+def groove_end(path: Path, area: Area, side: Side) -> Number:
+    """Where the axis stops: clear of the work, or half of the groove's width inside a closed end."""
+    if side not in area.walls:
+        return path.axis_at(Area({}), side, nothing_off(path), "")
+    return path.asked.work.of(f"{path.id}-{NAMES[side]}").length(
+        "axis",
+        side_milling.axis_off_wall,
+        f"axis at the closed end on the {NAMES[side]} side",
+        wall=area.walls[side],
+        distance=path.asked.feature.sizes["corner radius"],
+        side=-path.outward(side),
+    )
+
+
+def closed_words(asked: MillCut) -> list[Line]:
+    """What a closed end looks like."""
+    sizes = asked.feature.sizes
+    if not {"from", "to"} & set(sizes):
+        return []
+    return [
+        line(
+            "Stop at the closed end and come back up the groove. It keeps the cutter's cone: a radius of {radius} at "
+            "the face.",
+            radius=sizes["corner radius"],
+        )
+    ]
 
 
 def vee_cut_depth(asked: MillCut) -> tuple[Number, list[Line]]:

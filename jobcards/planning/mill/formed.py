@@ -6,13 +6,14 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, Position
 from jobcards.planning.mill import milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.entry import entry_place, fits_opening, needs_entry
 from jobcards.planning.mill.milled import areas, ready, run_and_time
 from jobcards.planning.mill.strokes import Area, Path, clear_area, finish_walls, nothing_off
-from jobcards.planning.mill.suits import ANGLE_HAIR, above, as_wide, roughed, wrong_cutter
+from jobcards.planning.mill.suits import ANGLE_HAIR, above, as_wide, closed_all_round, roughed, wrong_cutter
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
-from jobcards.trade import cutting, slots
+from jobcards.trade import cutting, side_milling, slots
 
 
 def formed_rates(asked: MillCut, diameter: Number) -> tuple[dict[str, Number], dict[str, Number]]:
@@ -52,20 +53,20 @@ def formed_cut(
     words: list[Line],
     sizes: dict[str, Number] | None = None,
 ) -> Cut:
-    """The cut of a formed cutter, with its rates and its time."""
+    """The cut of a formed cutter, with its rates and its time. Where all is closed round it, it goes down in a hole."""
     speeds, feeds = formed_rates(asked, diameter)
     run, time = run_and_time(asked, diameter, feeds["feed"], *counts, passes["all passes"])
-    entry = line("Go down to each depth beside the work, clear of it; never into it.")
+    closed = closed_all_round(asked.feature)
     return Cut(
         asked.id,
-        "strokes",
+        "plunged strokes" if closed else "strokes",
         asked.feature.name,
         line(title, feature=from_job(asked.feature.name)),
         asked.tool,
         positions,
         {"depth": depth, **(sizes or {})},
         {**speeds, **feeds, **passes, "travel": run, "time": time},
-        (entry, *words),
+        (entry_words(asked, closed), *words),
         asked.text("why"),
         asked.text("check"),
         asked.text("caution"),
@@ -89,7 +90,7 @@ def plan_t_slot_cut(asked: MillCut) -> Cut | None:
             depth=sizes["depth"],
         ),
         line("Clear the chips again and again; packed under the lips they break the cutter at its neck."),
-        line("Feed right through and out. Do not raise the cutter in the slot."),
+        *out_words(asked),
     ]
     return formed_cut(
         asked,
@@ -100,7 +101,34 @@ def plan_t_slot_cut(asked: MillCut) -> Cut | None:
         milled.one_pass(asked, sizes["depth"]),
         diameter,
         words,
+        opening_size(asked),
     )
+
+
+def entry_words(asked: MillCut, closed: bool) -> Line:
+    """Where the cutter comes to its depth."""
+    if not closed:
+        return line("Go down to each depth beside the work, clear of it; never into it.")
+    if asked.cutter.centre_cutting:
+        return line("At the first place feed straight down, slowly.")
+    if fits_opening(asked):
+        return line("At the first place go down in the opening that is milled already, clear of its walls.")
+    return line("At the first place go down in the hole that is there, and come up there and nowhere else.")
+
+
+def out_words(asked: MillCut) -> list[Line]:
+    """How a cutter that reaches under something comes out again, and what it leaves where it stops."""
+    feature, diameter = asked.feature, asked.tool.sizes["diameter"]
+    if not {"from", "to"} & set(feature.sizes):
+        return [line("Feed right through and out. Do not raise the cutter in the slot.")]
+    radius = asked.work.of(asked.id).length(
+        "end-radius", side_milling.half_width, "round that the cutter leaves at a closed end", width=diameter
+    )
+    back = "Stop at the closed end and come back out the way you went in, the spindle turning. "
+    if closed_all_round(feature):
+        back = "Stop at each closed end and come back to where you went down, the spindle turning. "
+    said = line(back + "A closed end keeps the cutter's round: a radius of {radius}.", radius=radius)
+    return [said, line("Do not raise the cutter in the slot.")]
 
 
 def t_slot_cutter_suits(asked: MillCut) -> bool:
@@ -153,6 +181,7 @@ def t_slot_cutter_suits(asked: MillCut) -> bool:
             "take a cutter as wide as the head",
         )
     first_cut_made(asked)
+    needs_entry(asked)
     return len(work.problems) == before
 
 
@@ -166,6 +195,13 @@ def first_cut_made(asked: MillCut) -> None:
         )
 
 
+def opening_size(asked: MillCut) -> dict[str, Number]:
+    """What opened a shape with closed ends before: its cutter's round stays in the ends of the opening."""
+    if not {"from", "to"} & set(asked.feature.sizes):
+        return {}
+    return {"opened by": asked.route.opened[roughed(asked.feature.name)]}
+
+
 def under_cut_strokes(
     asked: MillCut, diameter: Number, walls: tuple[str, str], single: bool
 ) -> tuple[tuple[Position, ...], tuple[int, int]]:
@@ -174,10 +210,15 @@ def under_cut_strokes(
     step = rates.deepest_pass(work, asked.material, "side milling", "roughing", diameter)
     positions: list[Position] = []
     coarse = fine = 0
-    for tag, area, run in areas(asked.feature, asked.lying, *walls):
+    for tag, area, run in areas(asked.feature, asked.lying, *walls, entry=entry_place(asked)):
         begins = asked.feature.sizes.get(f"wide {tag[1:]}") if tag else None
         path = Path(asked, diameter, tag, step)
-        clear_area(path, Area(area.walls, begins), run, nothing_off(path) if single else work.rule("finishing depth"))
+        clear_area(
+            path,
+            Area(area.walls, begins, area.entry),
+            run,
+            nothing_off(path) if single else work.rule("finishing depth"),
+        )
         coarse, before = coarse + path.strokes, path.strokes
         if not single:
             finish_walls(path, area)
@@ -211,6 +252,7 @@ def plan_dovetail_cut(asked: MillCut) -> Cut | None:
             diameter=diameter,
         ),
         line("Finishing strokes with the metal to the left of the cutter's way (conventional milling)."),
+        *(out_words(asked) if {"from", "to"} & set(sizes) else []),
         line(told, pin=sizes["pin"], measured=measured),
         line("A pin may be {largest} at most to lie on the flank.", largest=sizes["largest pin"]),
     ]
@@ -223,7 +265,7 @@ def plan_dovetail_cut(asked: MillCut) -> Cut | None:
         milled.one_pass(asked, sizes["depth"]),
         diameter,
         words,
-        {"angle": sizes["angle"]},
+        {"angle": sizes["angle"], **opening_size(asked)},
     )
 
 
@@ -259,6 +301,7 @@ def dovetail_cutter_suits(asked: MillCut) -> bool:
             "take a higher one",
         )
     first_cut_made(asked)
+    needs_entry(asked)
     return len(work.problems) == before
 
 

@@ -6,6 +6,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.holes.checks import check_reach
 from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.entry import entry_place
 from jobcards.planning.mill.strokes import Area, Path, clear_area, finish_walls, nothing_off
 from jobcards.planning.mill.suits import (
     FIRST_CUTS,
@@ -23,6 +24,7 @@ from jobcards.planning.work import Work, from_job
 from jobcards.trade import cutting, setups, stackups
 from jobcards.trade import milling as sums
 
+OPENED = {"T-slot": "neck ", "dovetail slot": "narrow "}  # whose closed ends the first cut works to
 Cleared = tuple[str, Area, str]  # what tells it apart in ids, the area, the machine axis that the strokes run along
 TITLES = {
     "step": "Mill {feature}",
@@ -40,8 +42,13 @@ def machine_axis(lying: Lie, drawing_axis: str) -> str:
     return next(axis for axis in ("x", "y") if lying.drawing_axis(axis) == drawing_axis)
 
 
-def areas(feature: FeaturePlan, lying: Lie, low: str = "low", high: str = "high") -> Iterator[Cleared]:
-    """The areas an end mill clears for a shape, by machine sides. `low` and `high` name the walls to work to."""
+def areas(
+    feature: FeaturePlan, lying: Lie, low: str = "low", high: str = "high", entry: Number | None = None
+) -> Iterator[Cleared]:
+    """The areas an end mill clears for a shape, by machine sides. `low` and `high` name the walls to work to.
+
+    `entry`: where along it there is a hole to go down in.
+    """
     run = machine_axis(lying, feature.along)
     other = "y" if run == "x" else "x"
     sign = lying.sign(other)
@@ -53,10 +60,11 @@ def areas(feature: FeaturePlan, lying: Lie, low: str = "low", high: str = "high"
         yield "-high", Area({(other, -sign): feature.sizes[high]}), run
     else:
         walls = {(other, -sign): feature.sizes[low], (other, sign): feature.sizes[high]}
+        opening = OPENED.get(feature.shape, "") if low == "low" else ""
         for end, side in (("from", -1), ("to", 1)):
             if end in feature.sizes:
-                walls[(run, side * lying.sign(run))] = feature.sizes[end]
-        yield "", Area(walls), run
+                walls[(run, side * lying.sign(run))] = feature.sizes[f"{opening}{end}"]
+        yield "", Area(walls, entry=entry), run
 
 
 def room_beside(work: Work, feature_id: str, feature: FeaturePlan) -> list[Number]:
@@ -107,7 +115,7 @@ def plan_area_cut(asked: MillCut) -> Cut | None:
             instead,
         )
         return None
-    if not end_mill_suits(asked):
+    if not end_mill_suits(asked, entry_place(asked) is not None):
         return None
     return clear_with_end_mill(asked)
 
@@ -161,7 +169,7 @@ def all_strokes(asked: MillCut, single: bool, rough: bool) -> tuple[tuple[Positi
     positions: list[Position] = []
     coarse = fine = 0
     walls = ("wide low", "wide high") if asked.feature.shape == "dovetail tongue" else ("low", "high")
-    for tag, area, run in areas(asked.feature, asked.lying, *walls):
+    for tag, area, run in areas(asked.feature, asked.lying, *walls, entry=entry_place(asked)):
         path = Path(asked, asked.tool.sizes["diameter"], tag)
         clear_area(path, area, run, nothing_off(path) if single else asked.work.rule("finishing depth"))
         coarse, before = coarse + path.strokes, path.strokes
@@ -268,6 +276,8 @@ def entry_words(asked: MillCut, kind: str, speed: Number) -> list[Line]:
         return [line("Go down to each depth beside the work, clear of it; never into it.")]
     if start_hole(asked.feature.name) in asked.route.opened:
         return [line("At the first place go down in the start hole.")]
+    if entry_place(asked) is not None:
+        return [line("At the first place go down in the hole that is there.")]
     diameter = asked.tool.sizes["diameter"]
     down = rates.drilling_feed(asked.work, f"{asked.id}-entry", asked.material, diameter, speed, plunged=True)
     return [line("At the first place feed straight down to each depth, at {feed}.", feed=down["feed"])]
@@ -313,8 +323,9 @@ def plan_start_hole(asked: MillCut) -> Cut | None:
         )
         return None
     diameter = tool.sizes["diameter"]
-    if opening_of(feature) is not None and diameter.value >= feature.sizes["width"].value:
-        wrong = f"a start hole of {diameter.shown} leaves nothing of walls {feature.sizes['width'].shown} apart"
+    opening = opening_of(feature)
+    if opening is not None and diameter.value >= opening.value:
+        wrong = f"a start hole of {diameter.shown} leaves nothing of walls {opening.shown} apart"
         work.problem(operation.place("cutter"), wrong, "take a smaller drill")
     got = {}
     path = Path(asked, diameter)

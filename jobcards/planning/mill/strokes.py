@@ -30,6 +30,7 @@ class Area:
 
     walls: dict[Side, Number]
     begins: Number | None = None  # on an open side: where the metal begins, when that is not the edge of the work
+    entry: Number | None = None  # closed all round: where along the run there is a hole to go down in
 
     def closed(self, axis: str) -> bool:
         """Whether both sides of a machine axis are walls."""
@@ -160,7 +161,7 @@ def down_the_middle(path: Path, area: Area, run: str, ends: dict[int, Number]) -
     middle = between(path, "-middle", "axis in the middle", area.walls[(other, -1)], area.walls[(other, 1)])
     start, end = along_ends(area, run, ends, 1)
     if area.closed(run):
-        entry = between(path, "-entry", "axis where the cutter goes in", start, end)
+        entry = area.entry or between(path, "-entry", "axis where the cutter goes in", start, end)
         path.stroke(line("go down here, then"), run, middle, entry, start)
     path.stroke(line("down the middle"), run, middle, start, end)
     return middle

@@ -14,8 +14,11 @@ def wrong_cutter(asked: MillCut, wrong: str, instead: str) -> None:
     asked.work.problem(asked.operation.place("cutter"), wrong, instead)
 
 
-def end_mill_suits(asked: MillCut) -> bool:
-    """No wider than the opening, no rounder than the corners, and able to go down where it has to."""
+def end_mill_suits(asked: MillCut, hole_there: bool = False) -> bool:
+    """No wider than the opening, no rounder than the corners, and able to go down where it has to.
+
+    `hole_there`: a hole of the drawing lets it in.
+    """
     work, sizes, diameter = asked.work, asked.feature.sizes, asked.tool.sizes["diameter"]
     mark, name, before = asked.operation.place("cutter"), asked.feature.name, len(work.problems)
     opening = opening_of(asked.feature)
@@ -34,7 +37,7 @@ def end_mill_suits(asked: MillCut) -> bool:
             f"have {corner.shown} at most",
             "take a smaller cutter, or allow a larger corner radius",
         )
-    if closed_all_round(asked.feature) and not asked.cutter.centre_cutting:
+    if closed_all_round(asked.feature) and not asked.cutter.centre_cutting and not hole_there:
         hole = asked.route.opened.get(start_hole(name))
         if hole is None or 2 * hole.value < diameter.value:
             work.problem(

@@ -96,6 +96,12 @@ def tilted_head_suits(asked: MillCut, axis: str, tilt: Number) -> bool:
     if abs(sizes["angle"].value - SQUARE) > ANGLE_HAIR:
         wrong = f"the corner of an end mill is square, and “{name}” is {sizes['angle'].shown}°"
         wrong_cutter(asked, wrong, "take a V-cutter of that angle")
+    if {"from", "to"} & set(sizes):
+        wrong_cutter(
+            asked,
+            f"“{name}” has a closed end, and the corner of an end mill in a tilted head runs out at both",
+            "take a V-cutter, or let the groove run out",
+        )
     can_lean(asked, axis, tilt, "use a V-cutter")
     if not any(touch.axis == axis and touch.kind == "line" for touch in asked.zeros.touches):
         low = LOW_FACES[asked.lying.drawing_axis(axis)]

@@ -168,12 +168,15 @@ def plan_slot(work: Work, feature_id: str, name: str, slot: Feature, block: Bloc
 
 
 def closed_ends(
-    work: Work, feature_id: str, name: str, slot: milled.Slot, block: Block, width: Number
+    work: Work, feature_id: str, name: str, slot: milled.Slot | milled.RunsOut, block: Block, width: Number
 ) -> dict[str, Number]:
     """Where a slot begins and ends when it is not open there, and the largest radius in its corners."""
     whole, found = block_size(block, slot.along), {}
     if slot.start is not None:
         found["from"] = work.expression(f"{feature_id}.from", slot.start, f"{name}: begins, {ALONG[slot.along]}")
+        if found["from"].value >= whole.value - 1e-9:
+            wrong = f"“{name}” begins {found['from'].shown} {ALONG[slot.along]}, and the part ends at {whole.shown}"
+            work.problem(slot.place("start"), wrong, "begin it inside the part")
     if slot.length is not None:
         found["length"] = work.expression(f"{feature_id}.length", slot.length, f"{name}: length")
         found["to"] = found["length"]
@@ -189,7 +192,7 @@ def closed_ends(
             wrong = f"“{name}” ends {found['to'].shown} {ALONG[slot.along]}, and the part is {whole.shown} long there"
             work.problem(slot.place("length"), wrong, "leave length out for a slot that is open there")
     if found:
-        if slot.corner_radius is not None:
+        if isinstance(slot, milled.Slot) and slot.corner_radius is not None:
             found["corner radius"] = work.expression(
                 f"{feature_id}.corner", slot.corner_radius, f"{name}: largest radius in the corners"
             )

@@ -11,6 +11,7 @@ from jobcards.planning.shapes.milled import (
     block_size,
     check_floor,
     check_walls,
+    closed_ends,
     cross_axis,
     straight_axis,
     walls,
@@ -50,10 +51,50 @@ def plan_t_slot(work: Work, feature_id: str, name: str, slot: Feature, block: Bl
     sizes["centre"] = centre
     sizes.update(walls(work, feature_id, name, centre, sizes["neck width"]))
     sizes.update(walls(work, feature_id, name, centre, sizes["head width"], "head"))
+    sizes.update(ends_under(work, feature_id, name, slot, block, ("head width", "neck"), sizes))
     check_depth(work, feature_id, slot, "neck_depth", name, sizes["depth"], block)
     across = cross_axis(slot.enters, slot.along)
     check_walls(work, feature_id, slot, "centre", name, sizes["head low"], sizes["head high"], across, block)
     return FeaturePlan(name, slot.shape, slot.enters, sizes, along=slot.along)
+
+
+def ends_under(
+    work: Work,
+    feature_id: str,
+    name: str,
+    slot: milled.RunsOut,
+    block: Block,
+    widths: tuple[str, str],
+    sizes: Mapping[str, Number],
+) -> dict[str, Number]:
+    """Closed ends where it is widest, and those of its opening: the lip is as wide there as along its sides."""
+    wide, opening = widths
+    found = closed_ends(work, feature_id, name, slot, block, sizes[wide])
+    check_long(work, name, slot, {**sizes, **found}, wide)
+    of = work.of(feature_id)
+    if "from" in found:
+        found[f"{opening} from"] = of.length(
+            "opening-from",
+            sums.support_height,
+            f"{name}: {opening}, begins",
+            base=found["from"],
+            rise=sizes["undercut"],
+        )
+    if "to" in found:
+        found[f"{opening} to"] = of.length(
+            "opening-to", sums.left_to_take, f"{name}: {opening}, ends", full=found["to"], taken=sizes["undercut"]
+        )
+    return found
+
+
+def check_long(work: Work, name: str, slot: milled.RunsOut, sizes: Mapping[str, Number], wide: str) -> None:
+    """What is closed at both ends is at least as long as it is wide: its ends are round."""
+    if "from" in sizes and "length" in sizes and sizes["length"].value < sizes[wide].value - 1e-9:
+        work.problem(
+            slot.place("length"),
+            f"“{name}” is {sizes['length'].shown} long and {sizes[wide].shown} wide; its ends are round",
+            "make it longer",
+        )
 
 
 def check_depth(
@@ -85,6 +126,15 @@ def plan_dovetail(work: Work, feature_id: str, name: str, tail: Feature, block: 
     sizes["centre"] = middle(work, feature_id, name, tail)
     sizes.update(walls(work, feature_id, name, sizes["centre"], sizes["narrow width"]))
     sizes.update(walls(work, feature_id, name, sizes["centre"], sizes["wide width"], "wide"))
+    if isinstance(tail, milled.DovetailSlot) and (tail.start is not None or tail.length is not None):
+        sizes["undercut"] = work.of(feature_id).length(
+            "undercut",
+            slots.tslot_undercut,
+            f"{name}: reach under each flank",
+            cutter=sizes["wide width"],
+            throat=sizes["narrow width"],
+        )
+        sizes.update(ends_under(work, feature_id, name, tail, block, ("wide width", "narrow"), sizes))
     check_depth(work, feature_id, tail, "height", name, sizes["height"], block)
     across = cross_axis(tail.enters, tail.along)
     check_walls(work, feature_id, tail, "centre", name, sizes["wide low"], sizes["wide high"], across, block)
@@ -175,6 +225,8 @@ def plan_vee(work: Work, feature_id: str, name: str, vee: Feature, block: Block)
     )
     sizes["centre"] = middle(work, feature_id, name, vee)
     sizes.update(walls(work, feature_id, name, sizes["centre"], width))
+    sizes.update(closed_ends(work, feature_id, name, vee, block, width))
+    check_long(work, name, vee, sizes, "width")
     check_depth(work, feature_id, vee, "depth" if vee.depth is not None else "width", name, depth, block)
     across = cross_axis(vee.enters, vee.along)
     check_walls(work, feature_id, vee, "centre", name, sizes["low"], sizes["high"], across, block)
