@@ -96,6 +96,8 @@ def test_the_card_says_what_round_stays() -> None:
 
 
 HOLE = "- {cut: way in, with: boring head}\n"
+TOP = "zero: [{edge: left end}, {edge: top}]\n        operations:\n"
+LINE = "zero: [{edge: left end}, {line: 3/4, from: top}]\n        operations:\n"
 PROBLEMS: list[tuple[tuple[Swap, ...], str]] = [
     ((("x: 2, z: thickness/2", "x: 5-1/2, z: thickness/2"),), "“long T” is closed at both ends"),
     ((("x: 2, z: thickness/2", "x: 2, z: 3/4"),), "cannot be fed straight down; draw a hole on its middle line"),
@@ -119,7 +121,7 @@ PROBLEMS: list[tuple[tuple[Swap, ...], str]] = [
     (
         (
             ("{cut: groove, with: V-cutter}", "{cut: groove, with: 3/4 end mill}"),
-            ("zero: [{edge: left end}, {edge: top}]\n        operations:\n          - {cut: tail", "zero: [{edge: left end}, {line: 3/4, from: top}]\n        operations:\n          - {cut: tail"),
+            (f"{TOP}          - {{cut: tail", f"{LINE}          - {{cut: tail"),
         ),
         "“groove” has a closed end, and the corner of an end mill in a tilted head runs out at both",
     ),
@@ -138,6 +140,7 @@ def test_a_cutter_narrower_than_the_opening_needs_no_hole(tmp_path: Path) -> Non
     swaps = (
         ("length: 3, narrow width: 7/8", "length: 3, narrow width: 1-1/8"),
         ("x: 2-1/2, y: 1-1/4", "x: 5, y: 1-1/4"),
+        ("{cut: pool, with: 3/4 end mill", "{cut: pool, with: 11/16 end mill"),
     )
     cut = cut_of(worked(tmp_path, *swaps), "block-back-pool-dovetail-cutter")
     assert "in the opening that is milled already" in as_text(cut.steps[0])
