@@ -26,21 +26,21 @@
   }
 
   function fill(row) {
-    var cells = row.cells;
+    var cells = row.cells, by = row.parentElement.rows[0];    // the formula stands above the numbers that come from it
     panel.replaceChildren();
     add(panel, "button", "×", "panel-close").setAttribute("aria-label", "Close");
     add(panel, "p", cells[1].textContent, "panel-label");
     add(panel, "p", cells[0].textContent, "panel-number");
-    add(panel, "p", cells[2].textContent, "panel-formula");
-    if (cells[3].textContent) {
+    add(panel, "p", by.querySelector("[data-formula]").textContent, "panel-formula");
+    if (cells[2].textContent) {
       var from = add(panel, "ul", "", "panel-inputs");
-      cells[3].querySelectorAll("a").forEach(function (link) {
+      cells[2].querySelectorAll("a").forEach(function (link) {
         var row = document.getElementById(link.hash.slice(1));
         var item = add(from, "li", row ? row.cells[1].textContent + " " : "");
         item.append(link.cloneNode(true));
       });
     }
-    add(panel, "p", cells[4].textContent, "panel-source");
+    add(panel, "p", by.querySelector("[data-source]").textContent, "panel-source");
   }
 
   function place(number) {

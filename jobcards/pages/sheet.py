@@ -1,6 +1,6 @@
 """The working of every number, and the revisions: the end of a card."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from jobcards.pages.html import Html, element, heading, identity, join, link, table
 from jobcards.pages.writing import Writer
@@ -9,13 +9,19 @@ from jobcards.planning.number import Number
 
 
 def working_sheet(writer: Writer, numbers: Sequence[Number]) -> list[Html]:
-    """Every number of the card: what it is, how it was worked out, from what, and where that comes from."""
+    """Every number of the card: what it is, how it was worked out, from what, and where that comes from.
+
+    The numbers of one formula stand together below it, so that neither page nor paper says it again for each.
+    """
     by_id = {number.id: number for number in numbers}
-    heads = ("Number", "What it is", "Formula", "From", "Source")
+    groups: dict[tuple[str, str], list[Number]] = {}
+    for number in numbers:
+        groups.setdefault((number.formula, number.source), []).append(number)
+    heads = ("Number", "What it is", "From")
     head = element("thead", element("tr", *(element("th", each, scope="col") for each in heads)))
-    rows = (working_row(writer, number, by_id) for number in numbers)
-    sheet = element("table", head, element("tbody", *rows), class_="working", data_working="")
-    told = element("p", "Tap a number anywhere on the card to see its line of this sheet.", class_="screen-only")
+    bodies = (working_group(writer, *told, members, by_id) for told, members in groups.items())
+    sheet = element("table", head, *bodies, class_="working", data_working="")
+    told = element("p", "Tap a number anywhere on the card to see how it was worked out.", class_="screen-only")
     summary = element("summary", "All numbers, with formula, inputs and source")
     return [
         heading(2, "Working of every number"),
@@ -23,15 +29,22 @@ def working_sheet(writer: Writer, numbers: Sequence[Number]) -> list[Html]:
     ]
 
 
+def working_group(
+    writer: Writer, formula: str, source: str, members: Iterable[Number], by_id: Mapping[str, Number]
+) -> Html:
+    """A formula with its source, and the numbers that come from it."""
+    told = (element("span", formula, data_formula=""), " ", element("small", source, data_source=""))
+    head = element("tr", element("th", *told, colspan="3"), class_="by-formula")
+    return element("tbody", head, *(working_row(writer, number, by_id) for number in members))
+
+
 def working_row(writer: Writer, number: Number, by_id: Mapping[str, Number]) -> Html:
     """The line of one number. Its id is that of the number with `w-` before it."""
     return element(
         "tr",
         element("td", writer.number(number), spread(number)),
-        element("td", number.label, data_authored="label"),
-        element("td", number.formula, data_formula=""),
+        element("td", number.label, data_authored=""),
         element("td", inputs(writer, number, by_id)),
-        element("td", number.source, data_source=""),
         id=f"w-{identity(number.id)}",
     )
 

@@ -82,6 +82,14 @@ def test_every_input_leads_to_its_line_of_the_working() -> None:
     assert {"#w-finder.tip", "#w-left-edge", "#w-side"} <= set(inside)
 
 
+def test_a_formula_stands_once_above_the_numbers_that_come_from_it() -> None:
+    card = small_card()
+    html = to_html(card_page(card))
+    groups = {(number.formula, number.source) for number in card.ledger}
+    assert html.count('class="by-formula"') == len(groups)
+    assert html.count('id="w-') == len(card.ledger)
+
+
 def test_pictures_stand_where_they_belong() -> None:
     pictures = Pictures(SVG, {"plate": SVG}, {"plate.holes": SVG}, {("plate.holes", "hole"): SVG})
     html = to_html(card_page(small_card(), pictures=pictures))

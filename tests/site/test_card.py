@@ -31,8 +31,9 @@ def test_a_tap_on_a_number_shows_its_working(card: Page) -> None:
     panel = card.locator(".working-panel")
     assert panel.is_visible()
     told = panel.inner_text()
-    for cell in (1, 2, 4):
-        assert (row.locator("td").nth(cell).text_content() or "").strip() in told
+    by = row.locator("xpath=../tr[1]")
+    for cell in (row.locator("td").nth(1), by.locator("[data-formula]"), by.locator("[data-source]")):
+        assert (cell.text_content() or "").strip() in told
     assert shown in told
     card.keyboard.press("Escape")
     assert panel.is_hidden()
@@ -169,3 +170,27 @@ def test_the_printed_record_repeats_its_head(served: str, page: Page, size: Lite
     sheets = [sheet.extract_text() for sheet in print_pages(page, size).pages]
     assert rows
     assert all(fingerprint in sheet and "Measured" in sheet for sheet in sheets)
+
+
+def test_a_drawing_that_is_small_on_a_phone_opens_large_and_moves_with_the_keys(card: Page) -> None:
+    figure = card.locator("figure.part-drawing").first
+    figure.locator(".drawing-open").click()
+    scroller = card.locator(".drawing-scroller")
+    letters = scroller.locator("text").first.evaluate("e => e.getBoundingClientRect().height")
+    assert letters >= 11
+    assert scroller.evaluate("e => e.scrollWidth > e.clientWidth")  # all of it can be reached, nothing is cut off
+    card.keyboard.press("ArrowRight")
+    card.wait_for_function("document.querySelector('.drawing-scroller').scrollLeft > 0")
+    ids = card.locator("[id]").evaluate_all("all => all.map(e => e.id)")
+    assert len(ids) == len(set(ids))
+    card.keyboard.press("Escape")
+    assert card.locator(".drawing-large").is_hidden()
+    assert figure.locator(".drawing-open").evaluate("e => e === document.activeElement")
+
+
+def test_a_drawing_is_not_offered_larger_where_it_can_be_read(served: str, page: Page) -> None:
+    page.set_viewport_size({"width": 1440, "height": 900})
+    page.goto(f"{served}/jobs/{SLUG}/index.html")
+    assert page.locator("figure.part-drawing .drawing-open:visible").count() == 0
+    page.emulate_media(media="print")
+    assert page.locator(".drawing-open:visible").count() == 0
