@@ -37,6 +37,9 @@ class RotaryTable(Indexer):
     division: Expression = key(Angle(positive=True), "one mark of its handle's dial, at the table", "0°01'")
     diameter: Expression = key(Length(positive=True), "of its face", "8")
     thickness: Expression = key(Length(positive=True), "from its base to its face, lying flat", "3")
+    centre_hole: Expression | None = key(
+        Length(positive=True), "across the hole in its middle", "1", yaml="centre hole", default=None
+    )
 
 
 KINDS = (("dividing head", DividingHead), ("rotary table", RotaryTable))

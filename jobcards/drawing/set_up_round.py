@@ -197,7 +197,11 @@ def letter_end(sheet: Sheet, set_up: SetUpPlan, hold: HoldPlan, it: OnMachine, s
 
 def way_mark(sheet: Sheet, hold: HoldPlan, radius: float, zone: Box) -> None:
     """An arrow for the way in which the work is turned on, so that the next greater angle comes up."""
-    clockwise = (hold.up or hold.out) == "right end"
+    turning_arrow(sheet, radius, zone, (hold.up or hold.out) == "right end")
+
+
+def turning_arrow(sheet: Sheet, radius: float, zone: Box, clockwise: bool) -> None:
+    """An arrow about the axis, outside a radius."""
     outer = radius + 1.2 * EM
     start, end = (140.0, 110.0) if clockwise else (40.0, 70.0)
     bow = arc((0.0, 0.0), outer, *sorted((start, end)))

@@ -2,11 +2,13 @@
 
 from jobcards.drawing.set_up_lathe import lathe_picture
 from jobcards.drawing.set_up_mill import mill_picture
+from jobcards.drawing.set_up_rotary import rotary_picture
 from jobcards.drawing.set_up_round import round_picture
 from jobcards.drawing.set_up_square import square_picture
 from jobcards.drawing.set_up_work import WIDTH
 from jobcards.drawing.svg import Drawing, finish
 from jobcards.dryrun.results import DryRun
+from jobcards.dryrun.rotary import KIND as ROTARY
 from jobcards.dryrun.round_work import ROUND_HOLDS
 from jobcards.planning.card import Card, SetUpPlan
 from jobcards.planning.words import as_text
@@ -21,6 +23,8 @@ def set_up_picture(card: Card, set_up: SetUpPlan, run: DryRun) -> Drawing | None
         return None
     if set_up.kind == "mill" and set_up.hold is not None and set_up.hold.kind in ROUND_HOLDS:
         sheet = round_picture(set_up, part)
+    elif set_up.kind == "mill" and set_up.hold is not None and set_up.hold.kind == ROTARY:
+        sheet = rotary_picture(set_up, part)
     elif set_up.kind in ("mill", "shaper", "drill press"):
         sheet = mill_picture(card, set_up, part)
     elif set_up.kind == "square":

@@ -17,7 +17,7 @@ from jobcards.planning.card import ClampPlan, HoldPlan
 
 CLAMPED = ("table clamps", "angle plate")
 SLICE = 0.01  # how thick a slice is looked at under a nose, in parts of the work
-BORNE = 0.9  # so much of a slice must be metal
+BORNE = 0.8  # so much of a slice must be metal: an edge may be chamfered
 Spans = dict[int, tuple[float, float]]
 
 

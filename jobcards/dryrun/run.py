@@ -13,6 +13,8 @@ from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tail_cen
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
+from jobcards.dryrun.rotary import KIND as ROTARY
+from jobcards.dryrun.rotary import mill_on_table
 from jobcards.dryrun.round_work import ROUND_HOLDS, mill_round
 from jobcards.dryrun.solids import Solid, box, cylinder, extent, laid, moved, together
 from jobcards.dryrun.target import block_size, drawn_part, feature_solids
@@ -103,6 +105,9 @@ class Maker:
             self.square(set_up)
         elif set_up.kind == "mill" and set_up.hold is not None and set_up.hold.kind in ROUND_HOLDS:
             self.origins = mill_round(self, set_up)
+        elif set_up.kind == "mill" and set_up.hold is not None and set_up.hold.kind == ROTARY:
+            mill_on_table(self, self.part, set_up)
+            self.origins = {}
         elif set_up.kind in ("mill", "shaper", "drill press"):
             self.mill(set_up)
         elif set_up.kind == "bench":
@@ -240,6 +245,7 @@ class Maker:
         touched = turning.touch_bar(set_up.zero, placement.on_machine(self.work), self.card, lathe, self.read)
         for cut in machine_cuts(set_up):
             now = replace(touched.now(placement.on_machine(self.work)), supported="centre" in fixtures)
+            touched = now = turning.at_the_dial(cut, now)
             if cut.kind in lathe_strokes.MARKED:
                 self.marked(set_up, cut, now, fixtures)
                 continue

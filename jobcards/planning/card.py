@@ -223,17 +223,20 @@ class Cut:
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.
     "turn groove": a position a plunge: x dial, z the tool's nearer edge from the faced end; "tool width", "diameter".
     "taper by compound", "taper by set-over", "taper by form": a position a pass at the thin end; "half angle", and
-    "scale" and "travel" of the compound, "set-over" of the tailstock and the "touch dial" after it, or the tool's
-    "angle".
+    "scale" and "travel" of the compound, "set-over" of the tailstock, or the tool's "angle".
+    At the lathe, where another tool set the dials or the tool was moved since: "touch dial", what the cross slide is
+    set to at a new touch "touch place" from the faced end.
     "thread", "bore thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length"; a pass "begins"
     and "ends" so far from the faced end; `handle`: the side that the compound's handle is swung to. "knurl": "pitch", "length".
     "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
     "bore groove": as "turn groove", x from the touch on the wall.
     "bore taper": the same at the mouth; "scale" and "travel" of the compound, "half angle", "depth".
-    "centre drill", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the faced end.
+    "centre drill", "lathe spot", "lathe drill", "lathe ream", "lathe tap": position z how deep the tip goes from the
+    faced end.
     "turn radius": position z the corner; "radius". "turn face" may also have "whole length" to reach.
-    "turn chamfer": "size". "part off": position z of the tool's near edge from the faced end; "width".
+    "turn chamfer": "size"; at the far end position z, the corner beside the nick. "nick": as "turn groove", before
+    parting off. "part off": position z of the tool's near edge from the faced end; "width".
     "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
     "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".
     "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth"

@@ -42,6 +42,7 @@ WORDS_BY_CUT = {
     "turn face": ("turning", "facing"),
     "turn chamfer": ("turning",),
     "part off": ("parting",),
+    "nick": ("grooving",),
     "turn groove": ("turning", "grooving"),
     "taper by compound": ("turning",),
     "taper by set-over": ("turning",),
@@ -55,6 +56,7 @@ WORDS_BY_CUT = {
     "bore groove": ("boring", "grooving"),
     "centre drill": ("turning",),
     "lathe drill": ("drilling in the lathe",),
+    "lathe spot": ("drilling in the lathe",),
     "lathe ream": ("reaming",),
     "lathe tap": ("tapping",),
     "vee grooves": (),
@@ -194,6 +196,13 @@ def round_things(hold: HoldPlan) -> list[Line]:
         "rotary table": line("chuck for the table, indicator"),
     }
     out = [things[hold.kind]] if hold.kind in things else []
+    if hold.kind == "on rotary table":
+        out.append(
+            line("strap clamps {length} long, and bolts for the table itself", length=hold.sizes["clamp length"])
+        )
+    if "table hole" in hold.sizes:
+        told = {"hole": hold.sizes["table hole"], "bore": hold.sizes["centred on"]}
+        out.append(line("centring plug, {hole} below and {bore} above", **told))
     return [*out, line("tailstock with its centre")] if out and hold.support else out
 
 

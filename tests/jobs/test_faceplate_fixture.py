@@ -24,6 +24,15 @@ PENCIL = {
     "plate-slots-and-bore-locating-bore-7-16-drill.depth": "0.8164",
     # boring at 70 ft/min: 12 * 70 / (3.1416 * 1) = 267; the step below is 210
     "plate-slots-and-bore-locating-bore-boring-head.rpm": "210",
+    # on the rotary table: half of the circle of 3; the first hole 22.5° from the trued edge, at 4° a turn of the handle,
+    # and the fourth at 157.5°: 39 turns are 156°
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap.x": "1.5000",
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-a.table-turns": "5",
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-a.dial": "2°30′",
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-d.table-turns": "39",
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-d.dial": "1°30′",
+    # 1/2 of packing, 5/8 of plate, and a sixteenth that the heel is higher
+    "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table.heel": "1.1875",
     # 4 - 2.375 times the root of 2
     "requirement-corner-inside-the-faceplate": "0.6412",
     # 3 sin 22.5° = 1.1481, less a quarter

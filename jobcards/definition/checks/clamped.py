@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from jobcards.definition.job import Hold
 from jobcards.definition.model import Model
 from jobcards.definition.problem import Problem
-from jobcards.definition.shop import Parallels, Vise
+from jobcards.definition.shop import Parallels, VBlock, Vise
 from jobcards.definition.shop_clamping import AnglePlate, Packing, TableClamps
 from jobcards.definition.shop_dividing import RotaryTable
 
@@ -54,6 +54,8 @@ def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, rou
         if wanted and name != wanted and getattr(hold, name):
             instead = f"write {WAYS[wanted]}: and the face" if not round_work else "leave it out"
             yield Problem(hold.place(name), f"{words} is not for work in “{hold.holder}”", instead)
+    if isinstance(holder, TableClamps) and round_work:
+        yield from check_round(hold, stands)
     if clamped and not round_work:
         if not hold.away:
             yield Problem(hold.mark, f"{WAYS[wanted]} is missing", f"write {WAYS[wanted]}: and the face")
@@ -68,3 +70,14 @@ def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, rou
             yield Problem(hold.place("against_stop"), wrong, "leave it out, and touch that face for zero")
         if stands is not None and not isinstance(stands, Parallels | Packing):
             yield Problem(hold.place("on"), f"“{hold.on}” does not lie under clamped work", "write on: packing")
+
+
+def check_round(hold: Hold, stands: Model | None) -> Iterator[Problem]:
+    """Round work under clamps lies in V-blocks, one under each clamp."""
+    if not isinstance(stands, VBlock):
+        yield Problem(hold.mark, "round work under clamps rolls", "write on: the V-blocks of the shop")
+    for clamp in hold.clamps:
+        if clamp.over:
+            yield Problem(clamp.place("over"), "round work has no edge", "leave over out, and say at: how far along")
+        if clamp.at is None:
+            yield Problem(clamp.mark, "where along the work the clamp stands is missing", "write at: from the left end")

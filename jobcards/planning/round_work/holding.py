@@ -2,16 +2,18 @@
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Hold, SetUp
+from jobcards.definition.shop_clamping import TableClamps
 from jobcards.definition.shop_dividing import Indexer, RotaryTable
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
 from jobcards.planning.mill.vise import vise_sizes
 from jobcards.planning.number import Number, Show
+from jobcards.planning.round_work.jaws import clear_of_jaws
+from jobcards.planning.round_work.on_table import BLOCK_KEYS, plan_in_blocks
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, holding, locating, milling
 
 MOST_FREE = 3.0  # diameters standing out without a centre, as on the lathe
-BLOCK_KEYS = {"opening": "opening", "block length": "length", "block width": "width", "block height": "height"}
 
 
 def plan_round_hold(
@@ -25,6 +27,9 @@ def plan_round_hold(
         return plan_in_chuck(work, set_up_id, set_up, shape, cuts, first, holder)
     if isinstance(holder, kit.Vise) and isinstance(stands, kit.VBlock) and hold.out:
         return plan_in_block(work, set_up_id, set_up, shape, cuts, first, stands)
+    if isinstance(holder, TableClamps) and isinstance(stands, kit.VBlock) and hold.out:
+        held, _ = held_diameter(work, hold, shape)
+        return plan_in_blocks(work, set_up_id, set_up, shape, cuts, first, held)
     work.problem(
         hold.place("holder"),
         f"“{hold.holder}” does not hold round work at the mill",
@@ -201,38 +206,6 @@ def angle_words(hold: Hold, angle: Number) -> Line:
         angle=angle,
         where=where,
     )
-
-
-def clear_of_jaws(
-    work: Work, set_up: SetUp, shape: ShapePlan, cuts: list[FeaturePlan], grip: Number, out: Number
-) -> None:
-    """No cut may reach what is in the jaws."""
-    hold = set_up.hold
-    assert hold is not None
-    clear = work.rule("clearance").value
-    held_left = (hold.up or hold.out) == "right end"
-    length = shape.sizes["length"].value
-    for feature in cuts:
-        reach = reach_of(feature)
-        if reach is None:
-            continue
-        room = out.value - (length - reach[0] if held_left else reach[1])
-        if room < clear - 1e-9:
-            work.problem(
-                set_up.mark,
-                f"“{feature.name}” reaches to the jaws, which take {grip.shown} of the "
-                f"{'left' if held_left else 'right'} end",
-                "hold it by the other end, or by a longer piece",
-            )
-
-
-def reach_of(feature: FeaturePlan) -> tuple[float, float] | None:
-    """From where to where along the part a feature is cut."""
-    sizes = feature.sizes
-    if "at" in sizes:
-        radius = sizes["diameter"].value / 2
-        return sizes["at"].value - radius, sizes["at"].value + radius
-    return (sizes["from"].value, sizes["to"].value) if "from" in sizes and "to" in sizes else None
 
 
 def steady(work: Work, set_up_id: str, set_up: SetUp, out: Number, diameter: Number) -> Number:

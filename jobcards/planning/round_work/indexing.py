@@ -32,6 +32,7 @@ class Turner:
     now: Number | None = None
     nearest: Number | None = None  # how far a place may be out where it cannot be had exactly
     off: Number | None = None  # how far the work is out now
+    way: str = WAY
 
     @property
     def ratio(self) -> Number:
@@ -246,7 +247,7 @@ def index_words(turner: Turner, cut_id: str, stations: tuple[Station, ...], last
         return [
             line(
                 "Turn the table to each reading in turn, always from the same side, and lock it before the cut. {way}",
-                way=WAY,
+                way=turner.way,
             ),
         ]
     said = [line("Turn on before each cut after the first, and lock the spindle before the cut. {way}", way=WAY)]

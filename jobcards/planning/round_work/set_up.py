@@ -16,6 +16,7 @@ from jobcards.planning.round_work.holding import plan_round_hold
 from jobcards.planning.round_work.indexing import Turner, index_words
 from jobcards.planning.round_work.inexact import inexact_words
 from jobcards.planning.round_work.lying import RoundLie, lie_round
+from jobcards.planning.round_work.on_table import check_round_room
 from jobcards.planning.round_work.zero import plan_round_zero, round_axis, top_touch
 from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes.round_work import ROUND, UP
@@ -63,6 +64,8 @@ def round_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) ->
         if cut is not None:
             made.append(cut)
     cuts = tuple(made)
+    if held.clamps:
+        check_round_room(work, set_up, lying, zeros, held, cuts)
     touches = zeros.touches + ((touch,) if touch else ())
     notes = [*line_up_notes(route, set_up, asked), *travel_notes(work, set_up_id, set_up, cuts, lying, mill)]
     notes += backlash_notes(work, set_up_id, cuts, mill)

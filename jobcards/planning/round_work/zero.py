@@ -1,6 +1,6 @@
 """Finding the axis of round work: from both sides, from one side, with a cutter and paper, or with an indicator."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from jobcards.definition.job import SetUp
 from jobcards.definition.job import Zero as ZeroWords
@@ -49,17 +49,22 @@ def swung(work: Work, zero_id: str, asked: ZeroWords, standing: bool) -> list[Pl
     if not standing:
         work.problem(asked.place("axis"), "an indicator is swung round work that stands on its end", "write both sides")
         return []
-    nothing = work.ledger.given(
-        f"{zero_id}.swung", 0.0, work.unit, "readout with the spindle over the axis", "how this set-up lies"
-    )
-    said = {
+    words = {
         "x": "Swing an indicator in the spindle round the work and move the table until it reads the same all round; "
         "set {axis} to {preset}.",
         "y": "At the same place set {axis} to {preset}. The axis of the work is then zero both ways.",
     }
+    return swung_touches(work, zero_id, words)
+
+
+def swung_touches(work: Work, zero_id: str, words: Mapping[str, str]) -> list[Placed]:
+    """The readout set to nothing both ways with the spindle over an axis; `words` for each machine axis."""
+    nothing = work.ledger.given(
+        f"{zero_id}.swung", 0.0, work.unit, "readout with the spindle over the axis", "how this set-up lies"
+    )
     return [
         (
-            Touch(axis, "swung", "", 0, nothing, None, None, line(said[axis], axis=axis.upper(), preset=nothing)),
+            Touch(axis, "swung", "", 0, nothing, None, None, line(words[axis], axis=axis.upper(), preset=nothing)),
             round_axis(work),
         )
         for axis in ("x", "y")
