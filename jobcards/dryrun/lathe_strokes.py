@@ -85,20 +85,17 @@ def by_set_over(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     over, length = lathe.read(cut.sizes["set-over"]), high - low
     if not 0 < over < length:
         raise CannotFollow(f"{cut.id}: a set-over of {over:g} gives no taper on work {length:g} long")
-    thin = place(cut, lathe)[-1][1]
+    toward = over * (place(cut, lathe)[-1][1] - low) / length
     half, along = math.degrees(math.asin(over / length)), lathe.read(cut.sizes["taper length"])
-    return sloped(cut, lathe, half, along, moved(cut, lathe, thin, over * (thin - low) / length))
+    return sloped(cut, lathe, half, along, moved(cut, toward))
 
 
-def moved(cut: Cut, lathe: AtLathe, thin: float, toward: float) -> float:
+def moved(cut: Cut, toward: float) -> float:
     """How much farther from the axis the tool cuts than the dial tells, once the tailstock is set over.
 
-    The work has come toward the tool by `toward` at the thin end, so that it cuts deeper; the touch there sets the dial
-    anew.
+    The work has come toward the tool by `toward` at the thin end, so that it cuts deeper, unless the dial was set anew.
     """
-    if "touch dial" not in cut.sizes:
-        return -toward
-    return radii_at(lathe.work, thin - AT_END)[0] - lathe.radius(lathe.read(cut.sizes["touch dial"]))
+    return 0.0 if "touch dial" in cut.sizes else -toward
 
 
 def by_form(cut: Cut, lathe: AtLathe) -> list[Stroke]:
@@ -151,6 +148,14 @@ def radius(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     return [one(rounding(outer, corner, size, 1))]
 
 
+def far_corner(cut: Cut, lathe: AtLathe) -> Solid:
+    """The corner at the far end of the part, beside the nick, taken off at 45°."""
+    size, corner = lathe.read(cut.sizes["size"]), lathe.end - in_from_end(cut, lathe)
+    outer, _ = radii_at(lathe.work, corner + min(size / 10, 1e-3))
+    over = size / 4  # on into the nick, so that no face of the sweep lies on the work
+    return outside_cone(lathe.outer, corner - over, 2 * (outer - size - over), corner + size, 2 * outer)
+
+
 def marked_sweep(cut: Cut, lathe: AtLathe) -> Solid:
     """Where a threading or knurling tool passes, just clear of the work: it must not meet what holds it."""
     length = lathe.read(cut.sizes["length"])
@@ -163,12 +168,14 @@ def marked_sweep(cut: Cut, lathe: AtLathe) -> Solid:
 
 STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {
     "turn groove": groove,
+    "nick": groove,
     "taper by compound": by_compound,
     "taper by set-over": by_set_over,
     "taper by form": by_form,
     "turn bore": bore,
     "centre drill": centre,
     "lathe drill": drill,
+    "lathe spot": drill,
     "lathe ream": straight,
     "lathe tap": straight,
     "turn radius": radius,

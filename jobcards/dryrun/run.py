@@ -246,6 +246,7 @@ class Maker:
         for cut in machine_cuts(set_up):
             now = replace(touched.now(placement.on_machine(self.work)), supported="centre" in fixtures)
             touched = now = turning.at_the_dial(cut, now)
+            touched = now = turning.at_the_dial(cut, now)
             if cut.kind in lathe_strokes.MARKED:
                 self.marked(set_up, cut, now, fixtures)
                 continue

@@ -17,6 +17,8 @@ class AtLathe:
     infeed_of_dial: float
     compound_from_cross: bool = True  # what its scale counts from
     supported: bool = False  # a centre stands in the end: the tool stops short of it
+    tool: str | None = None  # the one that set the dial: none yet, or "" where what it set no longer holds
+    dial_radius: float | None = None  # what it touched, where that is not the bar
 
     @property
     def end(self) -> float:
@@ -34,7 +36,8 @@ class AtLathe:
 
     def radius(self, dial: float) -> float:
         """The radius the tool cuts at a dial setting."""
-        return self.touched_radius - (dial - self.preset) * self.infeed_of_dial
+        touched = self.touched_radius if self.dial_radius is None else self.dial_radius
+        return touched - (dial - self.preset) * self.infeed_of_dial
 
 
 @dataclass(frozen=True)

@@ -8,17 +8,21 @@ farther than what is held lies back against chuck or collet.
 """
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from jobcards.definition.shop import Lathe
 from jobcards.dryrun import bore_strokes, lathe_strokes
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, on_spindle
 from jobcards.dryrun.reading import Reader, true_tip
+from jobcards.dryrun.revolved import radii_at
 from jobcards.dryrun.solids import Solid, corners, cylinder, extent, ring
 from jobcards.dryrun.target.turned import chamfer
 from jobcards.dryrun.turned_stroke import AtLathe, Stroke
 from jobcards.planning.card import Card, Cut, HoldPlan, Touch
 
+BY_DIAL = ("turn", "grind round", "turn groove", "taper by compound", "taper by set-over", "taper by form")
+MOVING = ("taper by compound", "thread", "turn bore", "bore taper", "bore thread", "bore groove")
 SEATED = 0.02  # a shoulder is what stands out by more than a fiftieth of the diameter held
 
 
@@ -56,6 +60,21 @@ def chucked(work: Solid, hold: HoldPlan, read: Reader) -> Placement:
     return on_spindle(work, hold.out, read(hold.sizes["stick-out"]))
 
 
+def at_the_dial(cut: Cut, lathe: AtLathe) -> AtLathe:
+    """The lathe with the dial as it stands for a cut: another tool, or one that was moved, must have touched anew."""
+    if cut.kind in MOVING and cut.kind not in BY_DIAL:
+        return replace(lathe, tool="")
+    if cut.kind not in BY_DIAL or cut.cutter is None:
+        return lathe
+    tool = cut.cutter.name.text
+    if "touch dial" in cut.sizes:
+        z = lathe.end - lathe.read(cut.sizes["touch place"])
+        lathe = replace(lathe, dial_radius=radii_at(lathe.work, z)[0], preset=lathe.read(cut.sizes["touch dial"]))
+    elif lathe.tool not in (None, tool) or cut.kind == "taper by compound":
+        raise CannotFollow(f"{cut.id}: the cross-slide dial was not set with the {tool} as it stands")
+    return replace(lathe, tool="" if cut.kind in MOVING else tool)
+
+
 def turn(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     """A diameter turned down from the end, a position a pass."""
     strokes = []
@@ -86,7 +105,9 @@ def turn_face(cut: Cut, lathe: AtLathe) -> list[Stroke]:
 
 
 def turn_chamfer(cut: Cut, lathe: AtLathe) -> list[Stroke]:
-    """The corner of the end taken off at 45°."""
+    """The corner of the end taken off at 45°, or, in a nick, that of the far end."""
+    if cut.positions:
+        return [Stroke(*[lathe_strokes.far_corner(cut, lathe)] * 2)]
     solid = chamfer(lathe.work, lathe.read(cut.sizes["size"]), 1, lathe.touched_radius)
     return [Stroke(solid, solid)]
 

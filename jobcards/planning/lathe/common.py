@@ -27,6 +27,8 @@ class Turning:
     free_end: str
     by: FeaturePlan | None = None
     seat: bool = False  # a shoulder lies against what holds the work
+    tool: str = ""  # the one that the dials were set with
+    nick: Number | None = None  # from the faced end: where a nick stands, ready for parting off
 
     @property
     def work(self) -> Work:
@@ -79,9 +81,10 @@ class Turning:
         """The largest diameter that stands between the free end and a place."""
         return largest(self.route.turned, *self.stretch(place), self.route.blank.sizes["diameter"])
 
-    def met_at(self, place: Number) -> Number:
-        """The diameter that stands at a place, from the left end."""
-        return largest(self.route.turned, place.value, place.value, self.route.blank.sizes["diameter"])
+    def stands_at(self, place: Number) -> Number:
+        """The diameter that stands at a place, from the faced end."""
+        left = self.length.value - place.value if self.free_end == "right end" else place.value
+        return largest(self.route.turned, left, left, self.route.blank.sizes["diameter"])
 
     def at_end(self) -> Number:
         """The diameter at the free end."""
@@ -124,11 +127,14 @@ def bar_touches(turn: Turning) -> tuple[Touch, ...]:
         if reads == "diameter"
         else "A mark is that much on the radius: twice as much comes off the diameter."
     )
-    template = "Touch the bar's outside with the turning tool; set the cross-slide dial to {zero}. "
+    template = "Touch the bar's outside with the {tool}; set the cross-slide dial to {zero}. "
     if turn.bar.id != turn.route.blank.sizes["diameter"].id:
-        template = "Touch the largest diameter that stands out, {bar}; set the cross-slide dial to {zero}. "
+        template = (
+            "Touch the largest diameter that stands out, {bar}, with the {tool}; set the cross-slide dial to {zero}. "
+        )
     bar = line(
         template + "This dial reads the {reads}. {meaning}",
+        tool=from_shop(turn.tool or "tool"),
         zero=nothing,
         bar=turn.bar,
         reads=from_shop(reads),
@@ -216,7 +222,9 @@ def dial_show(turn: Turning) -> Show:
 
 
 def parting_place(turn: Turning) -> Number:
-    """Where the parting tool's near edge stands: the part's length and what is faced off later."""
+    """Where the parting tool's near edge stands: the part's length, and what is faced off later if anything is."""
+    if turn.route.to_length:
+        return turn.length
     return turn.work.of(turn.set_up_id).length(
         "part-off",
         milling.support_height,

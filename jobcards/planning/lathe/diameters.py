@@ -6,6 +6,7 @@ from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
 from jobcards.planning.lathe.ground import diameter_to_turn, is_wheel, plan_ground
 from jobcards.planning.lathe.outline import standing
+from jobcards.planning.lathe.touching import touch_anew
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -26,6 +27,8 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     length = turn.from_free_end(turn.far(sizes), f"{feature.name}: length from the faced end", f"{cut_id}.length")
     if abs(length.value - turn.length.value) < 1e-9:
         length = past_parting(turn, cut_id) or length
+    end = work.nothing(f"{cut_id}-touch.end", "the faced end")
+    anew, touched = touch_anew(turn, cut_id, operation, end, work.rule("clearance"))
     reached = turned_diameters(turn, cut_id, met, finish)
     if operation.rough and len(reached) > 1 and feature.name not in turn.route.ground:
         reached = reached[:-1]
@@ -34,7 +37,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     )
     count = work.ledger.counted(f"{cut_id}.passes", len(reached), "passes")
     time = rates.feed_time(work, cut_id, length, found["feed"], count)
-    words = [line("Turn to {length} from the faced end.", length=length)]
+    words = [*anew, line("Turn to {length} from the faced end.", length=length)]
     if not operation.rough:
         words.append(
             line(
@@ -51,7 +54,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         line("Turn {feature}", feature=from_job(feature.name)),
         tool,
         positions,
-        {"diameter": reached[-1], "length": length},
+        {"diameter": reached[-1], "length": length, **touched},
         {**found, "passes": count, "time": time},
         tuple(words),
         why=said["why"],
@@ -104,6 +107,13 @@ def turned_diameters(turn: Turning, cut_id: str, now: Number, finish: Number) ->
     work = turn.work
     light = rates.deepest_pass(work, turn.part.material, "turning", "finishing", None)
     heavy = rates.deepest_pass(work, turn.part.material, "turning", "roughing", None)
+    if abs(finish.value - turn.route.blank.sizes["diameter"].value) < 1e-9:
+        work.problem(
+            turn.part.mark,
+            f"nothing is to turn from {now.shown} to {finish.shown}: it stays as the bar comes",
+            "leave its cut out of the route, or write a larger blank",
+        )
+        return [finish]
     if now.value <= finish.value:
         work.problem(
             turn.part.mark,

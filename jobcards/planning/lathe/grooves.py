@@ -4,6 +4,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
+from jobcards.planning.lathe.touching import half_of, touch_anew
 from jobcards.planning.number import Number
 from jobcards.planning.words import line
 from jobcards.planning.work import from_job
@@ -38,11 +39,13 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             f"the tool reaches {tool.sizes['reach'].shown} and has {deep.shown} to go",
             "take a tool that reaches further",
         )
+    anew, touched = touch_anew(turn, cut_id, operation, near, half_of(turn, cut_id, sizes["width"]), end=False)
     places = plunges(turn, cut_id, near, sizes["width"], width)
     dial = outside_dial(turn, cut_id, bottom)
     positions = tuple(dial_place(turn, cut_id, line("edge at"), dial, place) for place in places)
     time = rates.feed_time(work, cut_id, deep, found["feed"], None)
     words = [
+        *anew,
         line(
             "Set the carriage to nothing with the tool's edge toward the {end} flush with the faced end.",
             end=turn.free_end,
@@ -60,7 +63,7 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         line("Groove {feature}", feature=from_job(feature.name)),
         tool,
         positions,
-        {"diameter": bottom, "width": sizes["width"], "tool width": width, "length": near},
+        {"diameter": bottom, "width": sizes["width"], "tool width": width, "length": near, **touched},
         {**found, "time": time},
         tuple(words),
         why=said["why"],

@@ -6,6 +6,7 @@ from jobcards.planning.card import Cut, HoldPlan, SetUpPlan
 from jobcards.planning.lathe.common import Turning, bar_touches, standing_out
 from jobcards.planning.lathe.holding import plan_chuck, seated
 from jobcards.planning.lathe.operations import plan_lathe_cut
+from jobcards.planning.lathe.touching import MOVES_THE_TOOL, first_by_dial
 from jobcards.planning.route import Route, finished
 from jobcards.planning.work import slug
 
@@ -31,6 +32,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
             "write `hold:` with in and out, and `turned:` for the part",
         )
         return None
+    route.to_length = parted_to_length(route, set_up)
     held = plan_chuck(route, set_up_id, set_up)
     if held is None:
         return None
@@ -38,7 +40,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
     by = next((f for f in outside if set_up.hold.by and f.name == set_up.hold.by), None)
     seat = by is not None and seated(route, set_up.hold.out, by)
     bar = standing_out(route, set_up.hold.out, by, seat)
-    turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat)
+    turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat, first_by_dial(route, set_up))
     touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
     cuts: list[Cut] = []
     taken: set[str] = set()
@@ -47,10 +49,21 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
         cut = plan_lathe_cut(turn, cut_id, operation, route.feature(operation))
         if cut is not None:
             cuts.append(cut)
+            turn.tool = "" if cut.kind in MOVES_THE_TOOL else turn.tool
         route.done.append(operation.cut or operation.face or operation.part_off)
     if not route.parted:
         clear_of_jaws(turn, held, cuts)
     return finished(route, set_up, set_up_id, "lathe", held, touches, tuple(cuts))
+
+
+def parted_to_length(route: Route, set_up: SetUp) -> bool:
+    """Whether the part comes to its length when it is parted off: the end cut there is faced in no set-up after it."""
+    if route.parted:
+        return route.to_length
+    ends = {operation.part_off for operation in set_up.operations if operation.part_off}
+    titles = [other.title for other in route.part.route]
+    later = route.part.route[titles.index(set_up.title) + 1 :] if set_up.title in titles else []
+    return bool(ends) and not any(operation.face in ends for other in later for operation in other.operations)
 
 
 def name_cut(set_up_id: str, operation: Operation, taken: set[str]) -> str:

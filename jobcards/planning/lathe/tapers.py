@@ -9,6 +9,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.diameters import nose_words, turned_diameters
+from jobcards.planning.lathe.touching import a_little, half_of, touch_anew
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, from_shop
@@ -76,6 +77,8 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     instead = "turn it between centres with the tailstock set over"
     travel, scale = set_compound(turn, cut_id, operation, half, sizes["length"], instead)
     near = thin_end(turn, cut_id, feature)
+    moved = "Swinging the compound has moved the tool."
+    anew, touched = touch_anew(turn, cut_id, operation, near, a_little(turn, feature, cut_id), moved)
     positions, count = passes(turn, cut_id, feature, near)
     time = rates.feed_time(work, cut_id, travel, found["feed"], count)
     words = [
@@ -85,6 +88,7 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
             half=half,
         ),
         scale_words(turn, scale),
+        *anew,
         line(
             "Lock the carriage with the tool {near} from the faced end; set the cross slide, pass by pass.", near=near
         ),
@@ -94,7 +98,7 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         *gauge_words(feature),
         *nose_words(turn, cut_id, tool, found["feed a turn"], False),
     ]
-    extra = {"scale": scale, "travel": travel}
+    extra = {"scale": scale, "travel": travel, **touched}
     return taper_cut(
         turn, cut_id, operation, feature, "taper by compound", tool, positions,
         {**found, "passes": count, "time": time}, words, extra,
@@ -165,8 +169,8 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
                 "turn it with the compound, in steps if it is long",
             )
     near = thin_end(turn, cut_id, feature)
-    stands = turn.met_at(turn.near(sizes))
-    again = outside_dial(turn, f"{cut_id}-touch", stands)
+    moved = "The work has moved with the tailstock."
+    anew, touched = touch_anew(turn, cut_id, operation, near, a_little(turn, feature, cut_id), moved)
     told_if_not_last(turn, operation)
     positions, count = passes(turn, cut_id, feature, near)
     time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], count)
@@ -176,13 +180,7 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
             "an indicator on the tailstock's barrel.",
             over=over,
         ),
-        line(
-            "The work has moved with it, and the dial no longer holds. Touch the work anew {near} from the faced end, "
-            "where it is {stands} across, and set the cross-slide dial to {again}.",
-            near=near,
-            stands=stands,
-            again=again,
-        ),
+        *anew,
         line("The whole length between the centres counts, {length}, not only that of the taper.", length=turn.length),
         line("Feed from {near} from the faced end toward the headstock, {run} along.", near=near, run=sizes["length"]),
         *gauge_words(feature),
@@ -191,7 +189,7 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     ]
     return taper_cut(
         turn, cut_id, operation, feature, "taper by set-over", tool, positions,
-        {**found, "passes": count, "time": time}, words, {"set-over": over, "touch dial": again},
+        {**found, "passes": count, "time": time}, words, {"set-over": over, **touched},
     )  # fmt: skip
 
 
@@ -230,10 +228,12 @@ def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             "turn it with the compound",
         )
     near = thin_end(turn, cut_id, feature)
+    anew, touched = touch_anew(turn, cut_id, operation, near, half_of(turn, cut_id, sizes["length"]))
     dial = outside_dial(turn, cut_id, sizes["small"])
     position = dial_place(turn, cut_id, line("thin end at"), dial, near)
     time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], None)
     words = [
+        *anew,
         line(
             "The tool's edge stands at {angle} to the axis. Bring its end to {near} from the faced end and feed "
             "straight in until the thin end is {small}.",
@@ -245,7 +245,7 @@ def plan_formed(turn: Turning, cut_id: str, operation: Operation, feature: Featu
     ]
     return taper_cut(
         turn, cut_id, operation, feature, "taper by form", tool, (position,), {**found, "time": time}, words,
-        {"angle": ground},
+        {"angle": ground, **touched},
     )  # fmt: skip
 
 

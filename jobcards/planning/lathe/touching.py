@@ -1,0 +1,63 @@
+"""Which tool the dials were set with. Another tool, or a compound that was swung, stands elsewhere: it touches anew."""
+
+from jobcards.definition.job import Operation, SetUp
+from jobcards.planning.card import FeaturePlan
+from jobcards.planning.lathe.common import Turning, outside_dial
+from jobcards.planning.number import Number
+from jobcards.planning.route import Route
+from jobcards.planning.words import Line, line
+from jobcards.planning.work import from_shop
+from jobcards.trade import cutting, milling
+
+MOVES_THE_TOOL = ("taper by compound", "thread", "turn bore", "bore taper", "bore thread", "bore groove")
+BY_DIAL = ("turned diameter", "turned groove", "undercut", "taper")  # cut to settings of the cross slide's dial
+
+
+def first_by_dial(route: Route, set_up: SetUp) -> str:
+    """The first tool of a set-up that is brought to settings of the cross slide's dial: it makes the first touch."""
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        if feature is not None and feature.shape in BY_DIAL:
+            return operation.cutter
+    return ""
+
+
+def touch_anew(
+    turn: Turning, cut_id: str, operation: Operation, near: Number, farther: Number, moved: str = "", end: bool = True
+) -> tuple[list[Line], dict[str, Number]]:
+    """What to do before a cut when its tool is not the one that set the dials, or when it was moved since.
+
+    It touches what stands `farther` on than the near side of the cut. `moved` tells what has moved tool or work, if
+    anything did; `end`, whether the end is touched too. Nothing for the tool that touched last.
+    """
+    if turn.tool == operation.cutter and not moved:
+        return [], {}
+    turn.tool = operation.cutter
+    work = turn.work
+    place = work.of(f"{cut_id}-touch").length(
+        "place", milling.support_height, "where the tool touches, from the faced end", base=near, rise=farther
+    )
+    stands = turn.stands_at(place)
+    again = outside_dial(turn, f"{cut_id}-touch", stands)
+    said = line(
+        (moved or "The dials were set with another tool.")
+        + " Touch the work anew with the {tool} {place} from the faced end, where it is {stands} across, and set the "
+        "cross-slide dial to {again}." + (" Touch the faced end and set the carriage dial to {zero}." if end else ""),
+        tool=from_shop(operation.cutter),
+        place=place,
+        stands=stands,
+        again=again,
+        zero=work.nothing(f"{turn.set_up_id}.zero", "the dial at the touch"),
+    )
+    return [said], {"touch dial": again, "touch place": place}
+
+
+def half_of(turn: Turning, cut_id: str, width: Number) -> Number:
+    """The middle of a narrow shape: half of its width."""
+    return turn.work.of(f"{cut_id}-touch").length("half", cutting.pass_depth, "half of its width", total=width, count=2)
+
+
+def a_little(turn: Turning, feature: FeaturePlan, cut_id: str) -> Number:
+    """A little way on, past a chamfer that may be there; half of a shape that is shorter than twice that."""
+    clear, length = turn.work.rule("clearance"), feature.sizes["length"]
+    return clear if 2 * clear.value <= length.value else half_of(turn, cut_id, length)
