@@ -10,7 +10,7 @@ from jobcards.definition import kinds
 from jobcards.definition.checks.expressions import check_expressions, check_texts, check_used
 from jobcards.definition.checks.job import check_picture, check_requirement, check_revisions
 from jobcards.definition.checks.known import Known
-from jobcards.definition.checks.parts import check_part
+from jobcards.definition.checks.parts import as_bought, check_part
 from jobcards.definition.checks.routes import check_route
 from jobcards.definition.checks.variants import address, check_variants
 from jobcards.definition.job import Job
@@ -113,7 +113,7 @@ def check(values: dict[str, Any], reader: Reader, known: Known) -> Iterator[Prob
     for name, part in (values.get("parts") or {}).items():
         yield from check_part(part, known)
         if bool(part.block) != bool(part.turned):
-            yield from check_route(name, part)
+            yield from check_route(name, part, as_bought(part, known))
     for requirement in (values.get("requirements") or {}).values():
         yield from check_requirement(requirement, known)
 

@@ -50,6 +50,7 @@ SIZES_OF = {
     "turn": ("diameter",),
     "turn chamfer": ("size",),
     "part off": (),
+    "nick": ("diameter",),
     "turn groove": ("diameter",),
     "taper by compound": ("scale", "travel"),
     "taper by set-over": ("set-over",),
@@ -63,6 +64,7 @@ SIZES_OF = {
     "bore taper": ("scale", "travel"),
     "centre drill": ("mouth",),
     "lathe drill": (),
+    "lathe spot": (),
     "lathe ream": (),
     "lathe tap": (),
 }

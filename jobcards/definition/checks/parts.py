@@ -67,6 +67,15 @@ def check_blank(part: Part, known: Known) -> Iterator[Problem]:
             yield Problem(stock.mark, wrong, "write a larger blank")
 
 
+def as_bought(part: Part, known: Known) -> frozenset[str]:
+    """The diameters that stay as the bar comes: as large as the bar, so that nothing is turned off them."""
+    bar = known.value(part.blank.diameter)
+    if not part.turned or bar is None:
+        return frozenset()
+    turned = {name: known.value(f.diameter) for name, f in part.features.items() if isinstance(f, TurnedDiameter)}
+    return frozenset(name for name, across in turned.items() if across is not None and abs(across - bar) < 1e-9)
+
+
 def check_feature(feature: Feature, part: Part) -> Iterator[Problem]:
     """A feature suits the part and is placed on its face."""
     if isinstance(feature, Serrations):

@@ -1,6 +1,6 @@
 """A route cuts every feature once to size, and each set-up says how the work is held and how zero is set."""
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from jobcards.definition.checks.clamped import check_clamps
 from jobcards.definition.checks.processes import (
@@ -17,8 +17,8 @@ OPPOSITE = {"front": "back", "top": "bottom", "left end": "right end"}
 OPPOSITE |= {other: face for face, other in OPPOSITE.items()}
 
 
-def check_route(name: str, part: Part) -> Iterator[Problem]:
-    """The problems of a part's route."""
+def check_route(name: str, part: Part, bought: Collection[str] = ()) -> Iterator[Problem]:
+    """The problems of a part's route. `bought`: diameters that stay as the bar comes."""
     titles: dict[str, int] = {}
     zeroed = False
     for number, setup in enumerate(part.route):
@@ -28,12 +28,14 @@ def check_route(name: str, part: Part) -> Iterator[Problem]:
             yield Problem(setup.place("title"), wrong, "call one of them something else")
         yield from check_setup(setup, part, first=number == 0, zeroed=zeroed)
         zeroed = bool(setup.zero) or setup.keep_zero
-    yield from check_cut(name, part)
+    yield from check_cut(name, part, bought)
     for called, alternative in part.alternatives.items():
-        yield from check_other_way(name, part, called, alternative)
+        yield from check_other_way(name, part, called, alternative, bought)
 
 
-def check_other_way(name: str, part: Part, called: str, alternative: Alternative) -> Iterator[Problem]:
+def check_other_way(
+    name: str, part: Part, called: str, alternative: Alternative, bought: Collection[str] = ()
+) -> Iterator[Problem]:
     """The problems of an alternative: its own set-ups, and every feature cut once by the route it gives."""
     wrong = list(check_alternative(part, called, alternative))
     yield from wrong
@@ -45,8 +47,8 @@ def check_other_way(name: str, part: Part, called: str, alternative: Alternative
         if setup in alternative.route:
             yield from check_setup(setup, part, first=number == 0, zeroed=zeroed)
         zeroed = bool(setup.zero) or setup.keep_zero
-    known = set(check_cut(name, part))
-    for problem in check_cut(name, other):
+    known = set(check_cut(name, part, bought))
+    for problem in check_cut(name, other, bought):
         if problem not in known:
             yield Problem(alternative.place("route"), f"by the alternative, {problem.wrong}", problem.instead)
 
@@ -181,8 +183,8 @@ def check_operation(operation: Operation, part: Part) -> Iterator[Problem]:
         yield Problem(operation.place(given[0]), wrong, "write cut: and the feature")
 
 
-def check_cut(name: str, part: Part) -> Iterator[Problem]:
-    """Every feature is cut to size, once."""
+def check_cut(name: str, part: Part, bought: Collection[str] = ()) -> Iterator[Problem]:
+    """Every feature is cut to size, once; a diameter as large as the bar stays as it is bought."""
     finished: dict[str, int] = {}
     misspelt: set[str] = set()
     for setup in part.route:
@@ -197,6 +199,6 @@ def check_cut(name: str, part: Part) -> Iterator[Problem]:
             elif not operation.rough:
                 finished[operation.cut] = operation.mark.line
     for feature in part.features:
-        if feature not in finished and feature not in misspelt:
+        if feature not in finished and feature not in misspelt and feature not in bought:
             mark = part.features[feature].mark
             yield Problem(mark, f"the feature “{feature}” of “{name}” is never cut to size", "cut it in the route")

@@ -20,7 +20,7 @@ def check_card(work: Work, parts: tuple[PartPlan, ...], inspection: tuple[Inspec
 def check_part(work: Work, part: Part, plan: PartPlan) -> None:
     """The checks of a part, by its route and by every other way."""
     check_faces(work, part, plan, part.route, plan.set_ups)
-    check_held(work, part)
+    check_held(work, part, plan.shape, plan.blank)
     check_processes(work, plan, plan.set_ups)
     for way in plan.alternatives:
         written = part.alternatives[way.name.text].route

@@ -4,10 +4,13 @@ from dataclasses import dataclass
 
 from jobcards.planning.card import CutterPlan
 from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, HoleCut, finisher
+from jobcards.planning.holes.under import check_metal_under
 from jobcards.planning.number import Number
+from jobcards.planning.shapes.place import BLOCK
 from jobcards.planning.taps import chamfer_threads
 from jobcards.planning.work import Work
 from jobcards.trade import drilling, milling, tapping
+from jobcards.trade.setups import FACES
 
 
 @dataclass(frozen=True)
@@ -86,6 +89,10 @@ def drill_depth(asked: HoleCut) -> Depth:
         diameter=asked.tool.sizes["diameter"],
         point_angle=asked.tool.sizes["point"],
     )
+    shape, enters = asked.route.shape, asked.feature.enters
+    if shape.kind == "block" and enters in FACES:
+        thick = shape.sizes[BLOCK[FACES[enters][0]]]
+        check_metal_under(asked.work, asked.operation, asked.feature, tip, thick, asked.id)
     return Depth(tip, False, full)
 
 
@@ -117,12 +124,41 @@ def full_depth(asked: HoleCut, ends: str) -> Number:
 
 
 def tap_depth(asked: HoleCut) -> Depth:
-    """How far the tap's tip goes: full thread and then the chamfer."""
+    """How far the tap's tip goes: full thread and then the chamfer.
+
+    A tap that comes before another in a blind hole goes no deeper than that one, so that its own thread ends higher.
+    """
     chamfer = asked.tool.sizes["chamfer"]
     if asked.feature.through:
         return Depth(through_depth(asked, beyond(asked.work, asked.id, asked.tool, "beyond")), True)
-    full = asked.feature.sizes["depth"]
+    full, last = asked.feature.sizes["depth"], finisher(asked.route, asked.feature)
+    rough = asked.operation.rough and last is not None and bool(last.thread)
+    ends = last_chamfer(asked) if rough else chamfer
     tip = asked.work.of(asked.id).length(
-        "depth", milling.support_height, "depth of the tap's tip below the face", base=full, rise=chamfer
+        "depth", milling.support_height, "depth of the tap's tip below the face", base=full, rise=ends
     )
-    return Depth(tip, False, full)
+    if not rough:
+        return Depth(tip, False, full)
+    if tip.value <= chamfer.value:
+        asked.problem(
+            f"“{asked.operation.cutter}” has a chamfer of {chamfer.shown} and goes in {tip.shown}: it cuts no full "
+            "thread",
+            "leave it out",
+        )
+        return Depth(tip, False, full)
+    short = asked.work.of(asked.id).length(
+        "full", milling.left_to_take, "depth of full thread by this tap", full=tip, taken=chamfer
+    )
+    return Depth(tip, False, short)
+
+
+def last_chamfer(asked: HoleCut) -> Number:
+    """Tip of the tap that finishes a thread, ahead of its first full thread."""
+    last = finisher(asked.route, asked.feature)
+    return asked.work.of(asked.id).length(
+        "last-chamfer",
+        tapping.tap_chamfer,
+        "tip of the last tap ahead of its full thread",
+        pitch=asked.feature.sizes["thread pitch"],
+        chamfer_threads=chamfer_threads(asked.work, last.chamfer if last is not None else "plug"),
+    )

@@ -39,7 +39,7 @@ def chosen(route: Route, operation: Operation) -> Operation:
     if operation.cutter != TAP_DRILL:
         return operation
     feature = route.feature(operation)
-    if feature is None or feature.shape != "tapped hole":
+    if feature is None or feature.shape not in ("tapped hole", "tapped end"):
         route.work.problem(
             operation.place("cutter"), f"“{operation.cut}” is no tapped hole", "name the drill it is drilled with"
         )

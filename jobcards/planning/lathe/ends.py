@@ -3,17 +3,16 @@
 from jobcards.definition.features import lathe as drawn
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
-from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
-from jobcards.planning.lathe.common import Turning, past_parting, spindle, texts
+from jobcards.planning.card import Cut, FeaturePlan, Position
+from jobcards.planning.lathe.common import Turning, spindle, texts
+from jobcards.planning.lathe.depths import drill_depth, tapped_depth, through_stock
 from jobcards.planning.number import Number
-from jobcards.planning.taps import chamfer_threads
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
-from jobcards.trade import drilling, milling, tapping
+from jobcards.trade import milling, tapping
 from jobcards.trade.threads import read_thread
 
 TAPS = ("tap", "hand tap")
-CHAMFER = "plug"
 
 
 def plan_centre(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
@@ -69,10 +68,16 @@ def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: Featur
     words = [line("Feed in by the tailstock until the drill's tip stands {depth} from the faced end.", depth=depth)]
     if depth.value > 3 * own.value:
         words.append(line("It is deep for its width: draw the drill out often and clear the chips."))
-    if before is None and not any(f.shape == "centre hole" and f.name in turn.route.done for f in turn.shape.features):
+    if before is None and not started(turn, feature):
         words.insert(0, line("Start it with a centre drill, so that it does not wander."))
     return drilled(turn, cut_id, operation, feature, "lathe drill", depth, own, words, {"diameter": own},
                    line("Drill {feature}", feature=from_job(feature.name)))  # fmt: skip
+
+
+def started(turn: Turning, feature: FeaturePlan) -> bool:
+    """Whether a centre drill or spot drill has been there before: for the hole itself, or for a centre hole."""
+    done = turn.route.done
+    return feature.name in done or any(f.shape == "centre hole" and f.name in done for f in turn.shape.features)
 
 
 def check_drill(turn: Turning, operation: Operation, feature: FeaturePlan, own: Number) -> bool:
@@ -107,61 +112,6 @@ def check_drill(turn: Turning, operation: Operation, feature: FeaturePlan, own: 
         )
         return False
     return True
-
-
-def drill_depth(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan, tool: CutterPlan) -> Number:
-    """How far in the drill's tip goes, from the faced end."""
-    work, sizes = turn.work, dict(feature.sizes)
-    label = "depth to the drill's tip, from the faced end"
-
-    def tip(name: str, said: str, full: Number) -> Number:
-        return work.of(cut_id).length(
-            name,
-            drilling.tip_depth,
-            said,
-            full_depth=full,
-            diameter=tool.sizes["diameter"],
-            point_angle=tool.sizes["point"],
-        )
-
-    if feature.through:
-        beyond = tip("beyond", "how far the tip goes on", work.rule("breakthrough"))
-        stock = through_stock(turn, cut_id)
-        return work.of(cut_id).length("depth", milling.through_depth, label, thickness=stock, breakthrough=beyond)
-    if feature.shape == "tapped end":
-        full = work.of(cut_id).length(
-            "full",
-            tapping.blind_hole_depth,
-            "depth at the drill's full diameter",
-            full_thread=sizes["depth"],
-            pitch=sizes["thread pitch"],
-            chamfer_threads=chamfer_threads(work, CHAMFER),
-            spare=work.rule("tap spare"),
-        )
-        return tip("depth", label, full)
-    if operation.rough and feature.shape == "turned bore":
-        return sizes["depth"]  # the flat bottom takes the point with it
-    return tip("depth", label, sizes["depth"])
-
-
-def through_stock(turn: Turning, cut_id: str) -> Number:
-    """How much metal a hole that goes through has to pass: the part and its parting groove, or the whole piece."""
-    past = past_parting(turn, cut_id)
-    if past is not None:
-        return past
-    other = "left end" if turn.free_end == "right end" else "right end"
-    if turn.route.parted or other in turn.route.done:
-        spare = turn.work.rule("facing")
-        return turn.length if other in turn.route.done else turn.work.of(cut_id).length(
-            "stock", milling.support_height, "part, and what is still to be faced off", base=turn.length, rise=spare
-        )  # fmt: skip
-    return turn.work.of(cut_id).length(
-        "stock",
-        milling.left_to_take,
-        "the piece, less what was faced off",
-        full=turn.route.blank.sizes["length"],
-        taken=turn.work.rule("facing"),
-    )
 
 
 def plan_ream(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
@@ -226,24 +176,32 @@ def plan_tapped(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         work.problem(operation.place("cut"), f"“{feature.name}” has no hole for the tap", "drill it first, rough: true")
         return None
     said = texts(turn, operation)
+    tool = rates.plan_cutter(work, operation.cutter, cutter)
+    full = tapped_depth(turn, cut_id, operation, feature, tool)
     words = [
         line("The spindle stands still and out of gear. Guide the tap with the tailstock's centre, so that it goes in "
              "straight, and turn it by hand, half a turn back for each turn in, with oil."),
-        line("Full thread to {depth}; the hole goes on below for the tap and the chips.", depth=sizes["depth"]),
+        line("Full thread to {depth}; the hole goes on below for the tap and the chips.", depth=full),
     ]  # fmt: skip
+    if full is not sizes["depth"]:
+        words[-1] = line(
+            "Its chamfer is long: stop short of the bottom, with full thread to {depth}. Another tap finishes it.",
+            depth=full,
+        )
     return Cut(
         cut_id,
         "lathe tap",
         feature.name,
         line("Tap {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
-        rates.plan_cutter(work, operation.cutter, cutter),
-        (Position(line("full thread to"), None, None, sizes["depth"]),),
-        {"diameter": sizes["diameter"], "depth": sizes["depth"], "thread pitch": sizes["thread pitch"]},
+        tool,
+        (Position(line("full thread to"), None, None, full),),
+        {"diameter": sizes["diameter"], "depth": full, "thread pitch": sizes["thread pitch"]},
         {"time": work.rule("hand time")},
         tuple(words),
         why=said["why"],
         check=said["check"],
         caution=said["caution"],
+        rough=operation.rough,
     )
 
 

@@ -16,9 +16,10 @@ from jobcards.planning.lathe import (
     tapers,
     threads,
 )
-from jobcards.planning.lathe.common import Turning, common, parting_place, texts
+from jobcards.planning.lathe.common import Turning, common, texts
 from jobcards.planning.lathe.diameters import plan_diameter
 from jobcards.planning.lathe.ground import WHEEL
+from jobcards.planning.lathe.parting import plan_far_chamfer, plan_nick, plan_parting
 from jobcards.planning.lathe.starts import is_start, plan_start
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
@@ -45,7 +46,7 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
     if operation.face:
         return plan_facing(turn, cut_id, operation)
     if operation.part_off:
-        return plan_parting(turn, cut_id, operation)
+        return (plan_nick if operation.rough else plan_parting)(turn, cut_id, operation)
     if feature is None or feature.shape not in CUTS:
         turn.work.problem(
             operation.place("cut"),
@@ -53,6 +54,8 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
             "move it to a set-up on another machine",
         )
         return None
+    if feature.shape == "turned chamfer" and feature.enters != turn.free_end:
+        return plan_far_chamfer(turn, cut_id, operation, feature)
     if feature.enters and feature.enters != turn.free_end and "at" not in feature.sizes:
         turn.work.problem(
             operation.place("cut"),
@@ -174,50 +177,4 @@ def to_come_off(turn: Turning, cut_id: str) -> Number:
         "bar still over the finished length",
         full=turn.route.blank.outside["whole x"],
         taken=allowance,
-    )
-
-
-def plan_parting(turn: Turning, cut_id: str, operation: Operation) -> Cut:
-    """The part cut off, with a little to spare for facing the other end."""
-    work, said = turn.work, texts(turn, operation)
-    tool, found = common(turn, cut_id, operation, "parting", "parting", "roughing", turn.shape.sizes["diameter"])
-    place = parting_place(turn)
-    radius = work.of(cut_id).length(
-        "travel",
-        cutting.pass_depth,
-        "travel of the tool, outside to middle",
-        total=turn.shape.sizes["diameter"],
-        count=2,
-    )
-    if "reach" in tool.sizes and tool.sizes["reach"].value < radius.value:
-        work.problem(
-            operation.place("cutter"),
-            f"the parting tool reaches {tool.sizes['reach'].shown} and has {radius.shown} to go",
-            "saw it off, or take a longer blade",
-        )
-    time = rates.feed_time(work, cut_id, radius, found["feed"], None)
-    words = [
-        line(
-            "Near edge of the blade {place} from the faced end: the part and {spare} to face off.",
-            place=place,
-            spare=work.rule("facing"),
-        ),
-        line("Let the part drop on a rag or into a tray; do not reach for it."),
-    ]
-    sizes = {"width": tool.sizes["width"], "place": place}
-    turn.route.parted = True
-    return Cut(
-        cut_id,
-        "part off",
-        "",
-        line("Part off"),
-        tool,
-        (Position(line("near edge"), None, None, place),),
-        sizes,
-        {**found, "time": time},
-        tuple(words),
-        why=said["why"],
-        check=said["check"],
-        caution=said["caution"],
-        face=operation.part_off,
     )
