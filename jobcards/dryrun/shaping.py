@@ -11,6 +11,7 @@ from jobcards.planning.card import Cut
 if TYPE_CHECKING:
     from jobcards.dryrun.milling import AtMill
 
+HAIR = 1e-6
 ASIDE = 1.0  # how far the stroke goes on beyond the work, in heights of it
 
 
@@ -55,4 +56,24 @@ def shaped(cut: Cut, mill: "AtMill") -> list[Solid]:
     return [box((min(places), near, mill.bottom(cut)), (right, far, mill.clear))]
 
 
-STROKES: Mapping[str, Callable[[Cut, "AtMill"], list[Solid]]] = {"vee grooves": vee_grooves, "shaped": shaped}
+def shaped_vee(cut: Cut, mill: "AtMill") -> list[Solid]:
+    """A V on the shaper: of the tool's own form, or flank by flank along the slide of a tool head that is set over."""
+    half_tip, point = tool_size(cut, mill, "flat", 0.0) / 2, tool_size(cut, mill, "point")
+    low, half = mill.bottom(cut), math.radians(point) / 2
+    if "over" in cut.sizes:
+        half = math.radians(mill.size(cut, "over"))
+        if half < math.radians(point) / 2 - HAIR:
+            raise CannotFollow(f"{cut.id}: the tool is blunter than the groove, and would cut with its other side")
+        low = mill.origin("z") - mill.size(cut, "along") * math.cos(half)
+    high, (near, far) = max(mill.clear, low), across(mill)
+    half_top = half_tip + (high - low) * math.tan(half)
+    places = [mill.place(position, "x") for position in cut.positions]
+    outlines = [[(x - half_tip, low), (x + half_tip, low), (x + half_top, high), (x - half_top, high)] for x in places]
+    return [prism(outline, near, far, "y") for outline in outlines]
+
+
+STROKES: Mapping[str, Callable[[Cut, "AtMill"], list[Solid]]] = {
+    "vee grooves": vee_grooves,
+    "shaped": shaped,
+    "shaped vee": shaped_vee,
+}

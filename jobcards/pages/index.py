@@ -39,6 +39,7 @@ OPERATIONS = {
     "slope": "angle milling",
     "tilted edges": "angle milling",
     "shaped": "shaping",
+    "shaped vee": "shaping",
     "turn": "turning",
     "turn face": "facing",
     "turn chamfer": "chamfering",

@@ -39,6 +39,7 @@ SIZES_OF = {
     "plunged strokes": ("depth",),
     "vee grooves": ("depth", "angle"),
     "shaped": ("depth",),
+    "shaped vee": ("depth", "over", "along"),
     "saw": ("length",),
     "harden": ("temperature", "soak"),
     "case harden": ("temperature", "time at heat"),

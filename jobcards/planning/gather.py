@@ -61,6 +61,7 @@ WORDS_BY_CUT = {
     "lathe tap": ("tapping",),
     "vee grooves": (),
     "shaped": ("shaping",),
+    "shaped vee": ("shaping",),
     "grind": ("surface grinding",),
     "saw": ("sawing",),
     "harden": ("hardening", "heat treatment"),

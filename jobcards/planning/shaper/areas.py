@@ -32,15 +32,8 @@ def shape_step(asked: ShaperCut) -> Cut | None:
 
 def shape_slot(asked: ShaperCut) -> Cut | None:
     """A slot open at both ends: from its left wall to its right one."""
-    work, lying, feature = asked.work, asked.lying, asked.feature
-    if lying.drawing_axis("y") != feature.along or "from" in feature.sizes or "to" in feature.sizes:
-        work.problem(
-            asked.operation.place("cut"),
-            f"“{feature.name}” is not open both ways along the stroke of the shaper",
-            "turn the work so that the slot runs away from you; a closed slot is milled",
-        )
-        return None
-    if not ready(asked):
+    work, feature = asked.work, asked.feature
+    if not open_away(asked) or not ready(asked):
         return None
     width = asked.tool.sizes["width"]
     if width.value > feature.sizes["width"].value + 1e-9:
@@ -56,6 +49,26 @@ def shape_slot(asked: ShaperCut) -> Cut | None:
     ]
     left, right = sorted(ends, key=lambda number: number.value)
     return shaped(asked, left, less_tool(asked, "right", right), feature.sizes["width"])
+
+
+def open_away(asked: ShaperCut) -> bool:
+    """What is shaped runs away from you, along the stroke, and the tool runs out of it at both ends."""
+    feature = asked.feature
+    if asked.lying.drawing_axis("y") != feature.along:
+        asked.work.problem(
+            asked.operation.place("cut"),
+            f"“{feature.name}” lies across the stroke of the shaper",
+            "turn the work so that it runs away from you",
+        )
+        return False
+    if {"from", "to"} & set(feature.sizes):
+        asked.work.problem(
+            asked.operation.place("cut"),
+            f"“{feature.name}” has a closed end, where the tool could not run out and its chip would not break off",
+            "mill it, or let it run out: into a hole or a cross groove as deep, wider than the tool's run-out",
+        )
+        return False
+    return True
 
 
 def ready(asked: ShaperCut) -> bool:
@@ -122,4 +135,4 @@ def shaped(asked: ShaperCut, start: Number, end: Number, across: Number) -> Cut:
     )
 
 
-SHAPED: dict[str, Shaped] = {"step": shape_step, "slot": shape_slot}
+SHAPED: dict[str, Shaped] = {"step": shape_step, "slot": shape_slot, "key slot": shape_slot}

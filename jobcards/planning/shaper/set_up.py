@@ -9,7 +9,7 @@ from jobcards.planning.operation import face_is_up
 from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.route import Route, finished
 from jobcards.planning.serrated_cuts import SHAPED as SERRATED
-from jobcards.planning.shaper import areas
+from jobcards.planning.shaper import areas, vee
 from jobcards.planning.shaper.cut import Shaped, ShaperCut, dial_step
 from jobcards.planning.shaper.square import shaper_square
 from jobcards.planning.stated import stated_cut
@@ -17,7 +17,7 @@ from jobcards.planning.words import line
 from jobcards.planning.work import slug
 from jobcards.trade import milling as sums
 
-SHAPED: dict[str, Shaped] = {**SERRATED, **areas.SHAPED}
+SHAPED: dict[str, Shaped] = {**SERRATED, **areas.SHAPED, **vee.SHAPED}
 
 
 def shaper_set_up(route: Route, set_up: SetUp, set_up_id: str, shaper: kit.Shaper) -> SetUpPlan | None:
