@@ -140,6 +140,33 @@
     clear.addEventListener("click", function () { boxes.forEach(function (box) { box.checked = false; }); keep({}); });
   }
 
+  // Ticks of an earlier issue: they are not carried over, and the reader is told
+  function earlier() {
+    var found = [], start = "jobcard:" + card.dataset.card + ":";
+    try {
+      for (var place = 0; place < localStorage.length; place += 1) {
+        var key = localStorage.key(place);
+        if (key.indexOf(start) === 0 && key !== drawer && Object.keys(JSON.parse(localStorage.getItem(key)) || {}).length) found.push(key);
+      }
+    } catch (nothing) { return []; }
+    return found;
+  }
+
+  if (boxes.length && earlier().length) {
+    var changed = document.createElement("div");
+    changed.className = "stale old screen-only ticks-put-aside";
+    changed.setAttribute("role", "status");
+    add(changed, "p", "You ticked boxes on an earlier issue of this card. Its numbers have changed since, so those ticks are put aside. " +
+      "Look again at what is set and cut before you go on.");
+    var forget = add(changed, "button", "Forget those ticks");
+    forget.type = "button";
+    forget.addEventListener("click", function () {
+      earlier().forEach(function (key) { localStorage.removeItem(key); });
+      changed.remove();
+    });
+    card.before(changed);
+  }
+
   // An old sheet ----------------------------------------------------------------------------------------------------
   var printed = new URLSearchParams(location.search).get("print");
   var told = article.querySelector("[data-stale]");

@@ -1,7 +1,7 @@
 """The inspection record: a sheet to write the measured sizes on."""
 
 from jobcards.pages import html, qr
-from jobcards.pages.html import Html, element, heading
+from jobcards.pages.html import Html, element, heading, join
 from jobcards.pages.wall import QUIET, marks_line
 from jobcards.pages.writing import Writer, furniture
 from jobcards.planning.card import Card, InspectionRow
@@ -48,9 +48,10 @@ def blank(name: str) -> Html:
 
 def measured_row(writer: Writer, row: InspectionRow) -> Html:
     """One size with room for the measured value."""
+    note = element("small", " ", writer.line(row.note)) if row.pin and row.note else Html("")
     cells = (
         writer.authored(row.part),
-        writer.line(row.what),
+        join([writer.line(row.what), note]),
         element("b", writer.number(row.aim)),
         writer.number(row.lower),
         writer.number(row.upper),

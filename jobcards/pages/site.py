@@ -31,7 +31,7 @@ class SiteFile:
 
 
 def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bool = False) -> Iterator[SiteFile]:
-    """Every file that is made. `only` leaves out all but the one job; `shop` names another shop than the jobs' own.
+    """Every file that is made. `only` leaves out all jobs but the one; `shop` names another shop than the jobs' own.
 
     `forgiving` puts a page with what there is to mend in the place of a card that cannot be made; else such a
     definition raises ProblemsFound.
@@ -52,8 +52,7 @@ def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bo
     for each in made:
         yield from job_files(each, site_url)
     yield SiteFile("jobs/index.md", index.index_page(cards))
-    if not only:
-        yield from reference_files(cards)
+    yield from reference_files(cards)
 
 
 def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:

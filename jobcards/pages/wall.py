@@ -290,7 +290,8 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
 def position(writer: Writer, place: Position) -> Html:
     """The readings of one place."""
     axes = ((axis, number) for axis, number in zip("xyz", place_axes(place), strict=True) if number)
-    return join([element("span", f"{axis} ", strong(writer, number), class_="reading") for axis, number in axes], " ")
+    told = (element("span", f"{axis} ", strong(writer, number), class_="reading") for axis, number in axes)
+    return element("span", join(told, " "), class_="wall-place")
 
 
 def bought_block(writer: Writer, card: Card) -> Block:

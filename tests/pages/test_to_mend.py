@@ -1,5 +1,6 @@
 """While the site is shown, a definition that is wrong has a page that says so; a build stops at it."""
 
+import re
 import shutil
 from pathlib import Path
 
@@ -63,3 +64,7 @@ def test_a_variant_has_its_own_files_and_points_to_its_sisters(tmp_path: Path, m
     assert '<a href="../metric-guide/index.html">' in files["jobs/metric-guide-80-mm-long/index.md"]
     assert files["jobs/metric-guide/numbers.json"] != files["jobs/metric-guide-80-mm-long/numbers.json"]
     assert CLAMP.stem not in files["jobs/index.md"]
+    links = r'<a href="../../((?:formulas|tables)/[^"#]*)index.html'
+    wanted = set(re.findall(links, files["jobs/metric-guide/index.md"]))
+    assert wanted  # a card by itself leads to its formulas and tables too
+    assert {f"{place}index.md" for place in wanted} <= set(files)

@@ -95,6 +95,26 @@ def test_ticks_stay_for_this_issue_and_can_be_cleared(card: Page) -> None:
     assert not card.locator("input[data-tick]").first.is_checked()
 
 
+def test_ticks_of_an_earlier_issue_are_put_aside_and_the_reader_is_told(card: Page) -> None:
+    """The fingerprint of the stored ticks is changed, as if the card's numbers had been."""
+    card.locator("input[data-tick]").first.check()
+    card.evaluate(
+        """() => {
+          const key = Object.keys(localStorage).find(each => each.startsWith("jobcard:"));
+          localStorage.setItem(key.replace(/:[^:]*$/, ":0000-0000"), localStorage.getItem(key));
+          localStorage.removeItem(key);
+        }"""
+    )
+    card.reload()
+    told = card.locator(".ticks-put-aside")
+    assert "have changed since" in told.inner_text()
+    assert not card.locator("input[data-tick]").first.is_checked()
+    told.locator("button").click()
+    assert told.count() == 0
+    card.reload()
+    assert card.locator(".ticks-put-aside").count() == 0
+
+
 def test_an_old_sheet_is_told_from_the_current_one(card: Page) -> None:
     fingerprint = card.locator("[data-card]").first.get_attribute("data-fingerprint")
     at = card.url
