@@ -3,13 +3,14 @@
 from collections.abc import Mapping
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import Part, SetUp
+from jobcards.definition.job import Operation, Part, SetUp
 from jobcards.planning.card import Cut, HoldPlan, SetUpPlan, ShapePlan
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number
 from jobcards.planning.rates import grinding_time, plan_cutter, plan_passes
 from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes import BLOCK
+from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
 from jobcards.trade import heat, heat_tables
@@ -51,11 +52,19 @@ def size_to_leave(work: Work, cut_id: str, shape: ShapePlan, face: str, standing
 
 
 def grind_set_up(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.SurfaceGrinder) -> SetUpPlan | None:
-    """One face after the other on the magnetic chuck: the first is cleaned up, its opposite brings the size."""
+    """One face after the other on the magnetic chuck: the first is cleaned up, its opposite brings the size.
+
+    A shape that is only told in words may be ground too, in words.
+    """
     work = route.work
-    assert set_up.grind is not None
     cuts: list[Cut] = []
-    for face in set_up.grind.faces:
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        if feature is not None and feature.shape == "note":
+            cuts.append(stated_cut(route, set_up_id, operation))
+        else:
+            refuse(work, operation)
+    for face in set_up.grind.faces if set_up.grind is not None else []:
         if face not in route.standing:
             work.problem(
                 set_up.grind.place("faces"),
@@ -71,6 +80,16 @@ def grind_set_up(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.Surfa
         line("Dress the wheel before the last passes, and let it spark out: pass it over without any more feed."),
     ]
     return finished(route, set_up, set_up_id, "grind", None, (), tuple(cuts), notes)
+
+
+def refuse(work: Work, operation: Operation) -> None:
+    """Only whole faces are ground here; what else may be ground is told in words."""
+    work.problem(
+        operation.place("cut"),
+        f"“{operation.cut}” is not ground here: only whole faces of a block are, flat on the magnetic chuck",
+        "mill it to size, or draw it as shape: note, whose words say how it is set on the sine plate or blocked up, and "
+        "what is left for grinding",
+    )
 
 
 def ground_face(route: Route, set_up: SetUp, cut_id: str, face: str) -> Cut:

@@ -37,6 +37,13 @@ def check_process_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
         asked = {Saw: "saw", Furnace: "heat", SurfaceGrinder: "grind"}[type(machine)]
         if getattr(setup, asked) is None and not setup.inspect:
             yield Problem(setup.mark, f"what is done on the {setup.machine} is missing", f"write {asked}:")
+    if isinstance(machine, (Saw, Furnace)):
+        for operation in setup.operations:
+            wrong = f"nothing is cut to a drawing's shape on the {setup.machine}"
+            yield Problem(operation.place("cut"), wrong, "make it at the mill, the lathe or the bench")
+    if isinstance(machine, (Saw, Furnace, SurfaceGrinder)) and setup.square_up:
+        wrong = f"a sawn blank is not squared up on the {setup.machine}"
+        yield Problem(setup.place("square_up"), wrong, "square it up at the mill or on the shaper first")
     for name, mark, kind in process_cutters(setup):
         cutter = shop.cutters.get(name)
         if cutter is not None and cutter.kind != kind:
