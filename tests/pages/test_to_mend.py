@@ -33,7 +33,8 @@ def test_the_page_tells_each_problem_beside_its_line(broken: Path) -> None:
         for line in page.told.splitlines()
     )
     assert "<script" not in str(page.content) and "```" not in str(page.content)
-    assert [file.path for file in files] == ["jobs/broken/index.md", "jobs/index.md"], "no half-made card"
+    made = [file.path for file in files if file.path.startswith("jobs/")]
+    assert made == ["jobs/broken/index.md", "jobs/index.md"], "no half-made card"
 
 
 def test_a_build_stops_at_it(broken: Path) -> None:
