@@ -1,6 +1,6 @@
 """Faces of a block ground to size, and the metal that every set-up before leaves on them."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, Part, SetUp
@@ -56,25 +56,7 @@ def grind_set_up(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.Surfa
 
     A shape that is only told in words may be ground too, in words.
     """
-    work = route.work
-    cuts: list[Cut] = []
-    for operation in set_up.operations:
-        feature = route.feature(operation)
-        if feature is not None and feature.shape == "note":
-            cuts.append(stated_cut(route, set_up_id, operation))
-        else:
-            refuse(work, operation)
-    for face in set_up.grind.faces if set_up.grind is not None else []:
-        if face not in route.standing:
-            work.problem(
-                set_up.grind.place("faces"),
-                f"nothing is left on the {face} for grinding",
-                f"square it first, or leave the {face} out",
-            )
-            continue
-        check_chuck(route, set_up, face, grinder)
-        cuts.append(ground_face(route, set_up, f"{set_up_id}-{slug(face)}", face))
-        del route.standing[face]
+    cuts = [*in_words(route, set_up, set_up_id), *ground_faces(route, set_up, set_up_id, grinder)]
     notes = [
         line("Work that stands higher than it is wide is blocked in on the magnet with steel on every side."),
         line("Dress the wheel before the last passes, and let it spark out: pass it over without any more feed."),
@@ -82,13 +64,39 @@ def grind_set_up(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.Surfa
     return finished(route, set_up, set_up_id, "grind", None, (), tuple(cuts), notes)
 
 
+def in_words(route: Route, set_up: SetUp, set_up_id: str) -> Iterator[Cut]:
+    """What is ground as the author tells it; any other operation is a problem."""
+    for operation in set_up.operations:
+        feature = route.feature(operation)
+        if feature is not None and feature.shape == "note":
+            yield stated_cut(route, set_up_id, operation)
+        else:
+            refuse(route.work, operation)
+
+
+def ground_faces(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.SurfaceGrinder) -> Iterator[Cut]:
+    """Each face of `grind:` on which something is left."""
+    asked = set_up.grind
+    for face in asked.faces if asked is not None else ():
+        if face in route.standing:
+            check_chuck(route, set_up, face, grinder)
+            yield ground_face(route, set_up, f"{set_up_id}-{slug(face)}", face)
+            del route.standing[face]
+        elif asked is not None:
+            route.work.problem(
+                asked.place("faces"),
+                f"nothing is left on the {face} for grinding",
+                f"square it first, or leave the {face} out",
+            )
+
+
 def refuse(work: Work, operation: Operation) -> None:
     """Only whole faces are ground here; what else may be ground is told in words."""
     work.problem(
         operation.place("cut"),
         f"“{operation.cut}” is not ground here: only whole faces of a block are, flat on the magnetic chuck",
-        "mill it to size, or draw it as shape: note, whose words say how it is set on the sine plate or blocked up, and "
-        "what is left for grinding",
+        "mill it to size, or draw it as shape: note, whose words say how it is set on the sine plate or blocked up, "
+        "and what is left for grinding",
     )
 
 
