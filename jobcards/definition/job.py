@@ -123,6 +123,13 @@ class Hold(Model):
         default="",
     )
     by: str = key(Name(), "on the lathe: the feature it is held by; left out, the bar itself", "shank", default="")
+    stands_out: Expression | None = key(
+        Length(positive=True),
+        "on the lathe: how far the work stands out of jaws or collet; left out, as its shoulder or its cuts ask",
+        "8",
+        yaml="stands out",
+        default=None,
+    )
     support: str = key(Choice(("centre",)), "on the lathe: what steadies the end that stands out", "centre", default="")
     nearest: Expression | None = key(
         Angle(positive=True, below=5.0),

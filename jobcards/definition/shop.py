@@ -113,6 +113,9 @@ class Lathe(Model):
         yaml="compound counts from",
         default="cross slide",
     )
+    spindle_bore: Expression | None = key(
+        Length(positive=True), "the hole through its spindle", "1-3/8", yaml="spindle bore", default=None
+    )
     set_over: Expression | None = key(
         Length(positive=True), "how far the tailstock sets over", "5/8", yaml="set over", default=None
     )
@@ -159,6 +162,7 @@ class VBlock(Model):
     length: Expression | None = key(Length(positive=True), "along the V", "3", default=None)
     width: Expression | None = key(Length(positive=True), "across the block", "2", default=None)
     height: Expression | None = key(Length(positive=True), "of the block", "1-3/4", default=None)
+    number: int = key(Whole(1, 10), "how many there are alike, ground together", "2", default=1)
 
 
 @dataclass(kw_only=True)
@@ -168,6 +172,9 @@ class Chuck(Model):
     kind: str = key(Choice(("chuck",)), "what it is", "chuck")
     jaw_depth: Expression = key(Length(positive=True), "length of the jaws", "1", yaml="jaw depth")
     largest: Expression = key(Length(positive=True), "largest diameter it takes", "4")
+    bore: Expression | None = key(
+        Length(positive=True), "the hole through it, where work longer than the jaws goes on", "1-1/4", default=None
+    )
     runout: Expression = key(Length(), "how far out of true it runs", "0.003")
     jaws: str = key(
         Choice(("together", "one by one")),

@@ -33,11 +33,13 @@ class Route:
     turned: list[Turned] = field(default_factory=list)  # how far a turned part has been turned down
     done: list[str] = field(default_factory=list)  # at the lathe: features cut and ends faced, in order
     parted: bool = False  # cut off the bar
+    knurled: list[tuple[float, float, Number]] = field(default_factory=list)  # from, to, diameter over the knurl
     to_length: bool = False  # it comes to its length when it is parted off: that end is not faced later
     ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground
     standing: dict[str, Number] = field(default_factory=dict)  # of these, what stands on the faces as they are now
     begun: set[str] = field(default_factory=set)  # the cuts planned so far, by id
     stairs: list[FeaturePlan] = field(default_factory=list)  # the steps milled so far
+    untold: set[str] = field(default_factory=set)  # shapes that nothing more can be said of: a cutter is unknown
     own: Mapping[str, str] = field(default_factory=dict)  # what the ids of an alternative's set-ups begin with
 
     def feature(self, operation: Operation) -> FeaturePlan | None:

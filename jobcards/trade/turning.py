@@ -144,6 +144,25 @@ def stick_out(length: float, facing: float, parting: float, clearance: float) ->
     return length + facing + parting + clearance
 
 
+@formula(title="Least grip of a short piece", text="grip = length * part", source=COMMON)
+def short_grip(length: float, part: float) -> float:
+    """How much of a short piece is held at the least, as a part of its own length.
+
+    Args:
+        length [length]: length of the piece as it is put in
+        part [1]: the part of it that is held, at most the whole
+    Returns [length]: least grip
+    Raises CannotBeDone: when either is not more than zero or the part is more than the whole.
+
+    >>> short_grip(20.5, 0.5)
+    10.25
+    """
+    positive(length=length, part=part)
+    if part > 1:
+        raise CannotBeDone(f"{part:g} of a piece is more than the whole; hold a part of it")
+    return length * part
+
+
 @formula(
     title="Dial setting for a bore",
     text="dial = -(finish - start) / 2 * (1 + reads_diameter)",

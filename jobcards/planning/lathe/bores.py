@@ -6,8 +6,10 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.common import Turning, common, dial_place, dial_show, texts
+from jobcards.planning.lathe.depths import through_stock
 from jobcards.planning.lathe.diameters import nose_words
-from jobcards.planning.lathe.ends import plan_drill, plan_ream, through_stock
+from jobcards.planning.lathe.ends import plan_drill, plan_ream
+from jobcards.planning.lathe.shoulders import check_bottom
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, from_shop
@@ -53,6 +55,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
     time = rates.feed_time(work, cut_id, depth, found["feed"], count)
     turn.route.opened[feature.name] = reached[-1]
     said_of_bore = bore_words(turn, feature, before, operation.rough)
+    corner = check_bottom(turn, operation, feature, tool) and not operation.rough
     return Cut(
         cut_id,
         "turn bore",
@@ -62,7 +65,7 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         tuple(positions),
         {"diameter": reached[-1], "depth": depth},
         {**found, "passes": count, "time": time},
-        (*said_of_bore, *nose_words(turn, cut_id, tool, found["feed a turn"], False)),
+        (*said_of_bore, *nose_words(turn, cut_id, tool, found["feed a turn"], corner)),
         why=said["why"],
         check=said["check"],
         caution=said["caution"],

@@ -7,7 +7,7 @@ from jobcards.planning.lathe.outline import largest
 from jobcards.planning.lathe.reach import furthest
 from jobcards.planning.number import Number
 from jobcards.planning.route import Route
-from jobcards.planning.words import line
+from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_shop, slug
 from jobcards.trade import milling
 
@@ -46,6 +46,24 @@ def centre_for(route: Route, set_up_id: str, set_up: SetUp) -> Number | None:
     if point is None:
         route.work.problem(hold.place("support"), "the shop has no centres", "add `kind: centres` to the shop file")
     return point
+
+
+def bring_up_centre(route: Route, set_up_id: str, set_up: SetUp, sizes: dict[str, Number], said: list[Line]) -> bool:
+    """The tailstock's centre in the end that stands out, where `support: centre` asks for it."""
+    support = centre_for(route, set_up_id, set_up)
+    if support is None:
+        return False
+    sizes["centre point"] = support
+    assert set_up.hold is not None
+    if centred(route, set_up.hold.out):
+        said.append(line("Bring up the tailstock centre, {point} across, into its hole; oil it.", point=support))
+    else:
+        said.append(
+            line(
+                "Bring up the tailstock centre, {point} across, as soon as its hole is drilled; oil it.", point=support
+            )
+        )
+    return True
 
 
 def plan_between_centres(route: Route, set_up_id: str, set_up: SetUp, centres: kit.Centres) -> HoldPlan | None:

@@ -58,9 +58,7 @@ def below_thread(turn: Turning, cut_id: str, feature: FeaturePlan) -> Number:
     )
 
 
-def tapped_depth(
-    turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan, tool: CutterPlan
-) -> Number:
+def tapped_depth(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan, tool: CutterPlan) -> Number:
     """How deep full thread goes by this tap: one that comes before another stops where that one's tip will stand."""
     wanted, last = feature.sizes["depth"], finisher(turn.route, feature)
     if not operation.rough or last is None or not last.thread:

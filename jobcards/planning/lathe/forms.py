@@ -106,6 +106,7 @@ def plan_knurl(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         pitch=sizes["pitch"],
         factor=work.rule("knurl growth"),
     )
+    turn.route.knurled.append((sizes["from"].value, sizes["to"].value, grown))
     far = turn.from_free_end(turn.far(sizes), f"{feature.name}: ends, from the faced end", f"{cut_id}.far")
     near = turn.from_free_end(turn.near(sizes), f"{feature.name}: begins, from the faced end", f"{cut_id}.near")
     words = [

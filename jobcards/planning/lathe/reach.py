@@ -14,6 +14,14 @@ def far_side(feature: FeaturePlan, out: str) -> Number | None:
     return feature.sizes.get("at")
 
 
+def cuts_outside(route: Route, set_up: SetUp) -> list[Number]:
+    """The sides that look to the headstock of all that a set-up cuts on the outside."""
+    assert set_up.hold is not None
+    features = (route.feature(operation) for operation in set_up.operations)
+    sides = (far_side(feature, set_up.hold.out) for feature in features if feature is not None)
+    return [side for side in sides if side is not None]
+
+
 def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
     """How far from the faced end the furthest cut on the outside goes; with none, as far as the bar is thick.
 
@@ -22,12 +30,7 @@ def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
     hold = set_up.hold
     assert hold is not None
     length = route.shape.sizes["length"]
-    found: list[Number] = []
-    for operation in set_up.operations:
-        feature = route.feature(operation)
-        side = far_side(feature, hold.out) if feature is not None else None
-        if side is not None:
-            found.append(side)
+    found = cuts_outside(route, set_up)
     if not found:
         return route.work.rule("overhang") if hold.by else route.blank.sizes["diameter"]
     if hold.out == "left end":
@@ -45,6 +48,8 @@ def blank_over(route: Route, set_up_id: str, out: str) -> Number:
     """What is faced off the free end in this set-up: the allowance, or the rest of the sawn piece."""
     work, other = route.work, "left end" if out == "right end" else "right end"
     allowance = work.rule("facing")
+    if route.parted and route.to_length:
+        return work.nothing(f"{set_up_id}.faced", "nothing more is faced off")
     if route.parted or other not in route.done:
         return allowance
     if out in route.done:

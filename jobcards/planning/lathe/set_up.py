@@ -3,8 +3,9 @@
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
 from jobcards.planning.card import Cut, HoldPlan, SetUpPlan
+from jobcards.planning.lathe.by_diameter import seated
 from jobcards.planning.lathe.common import Turning, bar_touches, standing_out
-from jobcards.planning.lathe.holding import plan_chuck, seated
+from jobcards.planning.lathe.holding import plan_chuck
 from jobcards.planning.lathe.operations import plan_lathe_cut
 from jobcards.planning.lathe.touching import MOVES_THE_TOOL, first_by_dial
 from jobcards.planning.route import Route, finished
