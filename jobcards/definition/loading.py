@@ -58,6 +58,11 @@ def load_job(path: Path, variant: str = "") -> Job:
     Raises ProblemsFound with all there is to mend, and KeyError when there is no such variant.
     """
     root, reader = opened(path, contents(path))
+    return job_of(root, reader, path, variant)
+
+
+def job_of(root: Mapping, reader: Reader, path: Path, variant: str, strict: bool = True) -> Job:
+    """The job that stands in the nodes of a file. Raises ProblemsFound. Unless `strict` a size may be without use."""
     try:
         read = reader.fields(root, Job)
     except TooManyProblems:
@@ -75,7 +80,7 @@ def load_job(path: Path, variant: str = "") -> Job:
     names = keys_of(root, "variants")
     places = {name: keys_of(root, "variants", name) for name in names}
     reader.problems += check_variants(variants, names, places, keys_of(root, "sizes"), path)
-    if not reader.problems and not variant:
+    if strict and not variant and not reader.problems:
         changed = [Asked(size.size, kinds.Value()) for sizes in variants.values() for size in sizes.values()]
         reader.problems += check_used(stated, keys_of(root, "sizes"), [*reader.asked, *changed], reader.texts)
     if reader.problems:

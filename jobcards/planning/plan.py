@@ -1,6 +1,7 @@
 """From a job and a shop to a worked card."""
 
 import hashlib
+from dataclasses import replace
 
 from jobcards.definition import Job, ProblemsFound, Shop
 from jobcards.definition.problem import advise
@@ -100,7 +101,8 @@ def plan_parts(work: Work) -> tuple[PartPlan, ...]:
                 f"no material is called “{part.material}”",
                 advise(part.material, material_names()),
             )
-            continue
+            known = material(material_names()[0])  # so that the rest is looked at all the same
+            part = replace(part, material=known.name)
         try:
             shape = plan_shape(work, part_id, part)
             blank = plan_blank(work, part_id, part, shape)

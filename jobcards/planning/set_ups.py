@@ -1,10 +1,12 @@
 """The route of a part, set-up by set-up, by the kind of machine."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from jobcards.definition import shop as kit
 from jobcards.definition.checks.shop import check_setup_in
 from jobcards.definition.job import Part, SetUp
+from jobcards.definition.problem import Problem
 from jobcards.definition.shop_drilling import DrillPress
 from jobcards.planning.assemble import assemble_set_up, inspect_set_up
 from jobcards.planning.bench import bench_set_up
@@ -58,12 +60,15 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     work = route.work
     set_up = with_tap_drills(route, set_up)
     if not all_named(set_up):
+        route.untold |= {operation.cut for operation in set_up.operations}
         return None  # told already
     bring_stand_ins(route, set_up)
     lacking = list(check_setup_in(set_up, work.shop))
-    if lacking:
-        work.problems += lacking
+    work.problems += lacking
+    left = apart_from(route, set_up, lacking)
+    if left is None:
         return None
+    set_up = left
     machine = work.shop.machines[set_up.machine]
     route.count += 1
     set_up_id = f"{route.own.get(set_up.title, route.part_id)}-{slug(set_up.title)}"
@@ -94,3 +99,17 @@ def plan_set_up(route: Route, set_up: SetUp) -> SetUpPlan | None:
     if isinstance(machine, kit.Lathe):
         return lathe_set_up(route, set_up, set_up_id, machine)
     return bench_set_up(route, set_up, set_up_id)
+
+
+def apart_from(route: Route, set_up: SetUp, lacking: list[Problem]) -> SetUp | None:
+    """What can be planned of a set-up beside its problems: not a shape whose cutter is unknown, now or later on."""
+    wrong = {problem.mark for problem in lacking}
+    unknown = [o for o in set_up.operations if o.place("cutter") in wrong]
+    route.untold |= {operation.cut for operation in unknown if operation.cut}
+    if len(lacking) > len(unknown):
+        route.untold |= {operation.cut for operation in set_up.operations}
+        return None
+    left = [o for o in set_up.operations if o not in unknown and o.cut not in route.untold]
+    if set_up.operations and not left and set_up.square_up is None:
+        return None
+    return set_up if len(left) == len(set_up.operations) else replace(set_up, operations=left)

@@ -29,6 +29,7 @@ def end_mill_suits(asked: MillCut, hole_there: bool = False) -> bool:
             f"“{asked.operation.cutter}” is {diameter.shown} across, and “{name}” is {opening.shown} wide",
             "take a cutter no wider than that",
         )
+        return False  # what else may be wrong with it is of no account
     corner = sizes.get("corner radius")
     if corner is not None and diameter.value / 2 > corner.value + above(corner) + 1e-9:
         work.problem(
