@@ -3,6 +3,7 @@
 What runs right across shows its outline in the view along it; what is closed shows it in the view of its face.
 """
 
+import math
 from collections.abc import Callable, Iterator
 
 import numpy as np
@@ -49,6 +50,8 @@ def view_of(feature: FeaturePlan) -> View | None:
     """The view that shows its outline; nothing for a shape of another family."""
     if feature.edges:
         return ALONG_VIEW[edge_along(feature, shown_edge(feature))]
+    if feature.shape == "round end":
+        return ALONG_VIEW[STRAIGHT[feature.enters]]
     if not feature.along:
         return None
     return ALONG_VIEW[STRAIGHT[feature.enters] if closed(feature) else feature.along]
@@ -126,6 +129,8 @@ def spot(view: Drawn, shape: ShapePlan, feature: FeaturePlan) -> tuple[float, fl
         begin = feature.sizes["from"].value if "from" in feature.sizes else 0.0
         end = feature.sizes["to"].value if "to" in feature.sizes else shape.sizes[BLOCK[feature.along]].value
         return view.at(**{cross_axis(feature): high if high < end else low, feature.along: begin + 0.6 * (end - begin)})
+    if feature.shape == "round end":
+        return on_arc(view, feature)
     floor = surface + inward * feature.sizes["depth"].value
     if feature.shape == "step":
         # Near the floor: of a stair's lower step the upper part of the wall is gone.
@@ -139,6 +144,21 @@ def spot(view: Drawn, shape: ShapePlan, feature: FeaturePlan) -> tuple[float, fl
     high = next(feature.sizes[name].value for name in ("head high", "wide high", "high") if name in feature.sizes)
     low = next(feature.sizes[name].value for name in ("head low", "wide low", "low") if name in feature.sizes)
     return view.at(**{cross_axis(feature): low + 0.75 * (high - low), straight: floor})
+
+
+def on_arc(view: Drawn, feature: FeaturePlan) -> tuple[float, float]:
+    """A point on a rounded end, halfway from its middle to its upper or right side."""
+    middle = {axis: number.value for axis, number in feature.places[0].items()}
+    turn = math.radians(feature.sizes["half arc"].value / 2)
+    radius, toward = feature.sizes["radius"].value, STRAIGHT[feature.toward]
+    cross = next(axis for axis in middle if axis != toward)
+    out = 1.0 if feature.toward in AT_PLUS else -1.0
+    return view.at(
+        **{
+            toward: middle[toward] + out * radius * math.cos(turn),
+            cross: middle[cross] + radius * math.sin(turn),
+        }
+    )
 
 
 def with_limits(number: Number, after: str = "", before: str = "") -> Row:
@@ -243,4 +263,5 @@ ROWS: dict[str, Callable[[FeaturePlan], Rows]] = {
     "V-groove": vee_rows,
     "chamfer": chamfer_rows,
     "corner round": round_rows,
+    "round end": round_rows,
 }

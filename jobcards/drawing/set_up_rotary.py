@@ -57,7 +57,8 @@ def on_the_table(sheet: Sheet, set_up: SetUpPlan, hold: HoldPlan, it: OnMachine,
     bounds = sheet.bounds()
     zone = Box(-WIDTH / 2 + EM, bounds.low - 2 * EM, WIDTH / 2 - EM, bounds.high + 5 * EM)
     if any(station.move for cut in set_up.cuts for station in cut.stations):
-        turning_arrow(sheet, radius - 2.4 * EM, zone, hold.way == "clockwise")
+        arcs = any(cut.kind == "arc" for cut in set_up.cuts)  # an arc is always milled with the table going clockwise
+        turning_arrow(sheet, radius - 2.4 * EM, zone, arcs or hold.way == "clockwise")
         told = (amount(hold.sizes["angle up"]), words("here at first", small=True))
         point_out(sheet, told, (radius, 0.0), 0.0, zone, angles=(30, 45, 15, 60, 330, 315))
     for touch in set_up.zero:

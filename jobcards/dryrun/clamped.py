@@ -14,6 +14,7 @@ from jobcards.dryrun.orient import OUTWARD, Placement
 from jobcards.dryrun.reading import Reader
 from jobcards.dryrun.solids import AXES, Solid, box, cylinder, extent, laid, moved, together
 from jobcards.planning.card import ClampPlan, HoldPlan
+from jobcards.planning.number import Number
 
 CLAMPED = ("table clamps", "angle plate")
 SLICE = 0.01  # how thick a slice is looked at under a nose, in parts of the work
@@ -87,7 +88,8 @@ def packing_under(it: Clamped) -> dict[str, Solid]:
     low, high = extent(it.work)
     axis = 0 if it.base == 1 else direction(it.placement, it.hold.clamps[0].over)[0]
     other = 1 - axis
-    middle = (low[other] + high[other]) / 2
+    middle = along_edge(it, other, it.hold.sizes["packing at"]) if "packing at" in it.hold.sizes else None
+    middle = (low[other] + high[other]) / 2 if middle is None else middle
     ends = (-length, 0.0) if it.base == 1 else (middle - length / 2, middle + length / 2)
     solids = {}
     for name, span in (("low", (low[axis], low[axis] + thick)), ("high", (high[axis] - thick, high[axis]))):
@@ -131,9 +133,13 @@ def stands(it: Clamped, clamp: ClampPlan) -> tuple[int, int, int, float]:
     if axis == it.base:
         raise CannotFollow(f"the {clamp.over} has no edge for a clamp in this set-up")
     along = next(n for n in range(3) if n not in (axis, it.base))
+    return axis, side, along, along_edge(it, along, clamp.at)
+
+
+def along_edge(it: Clamped, along: int, at: Number) -> float:
+    """Where a place on the drawing stands along an axis of the machine."""
     on_part = int(np.argmax(np.abs(it.placement.turn[along])))
-    at = it.placement.turn[along][on_part] * it.read(clamp.at) + it.placement.shift[along]
-    return axis, side, along, float(at)
+    return float(it.placement.turn[along][on_part] * it.read(at) + it.placement.shift[along])
 
 
 def direction(placement: Placement, face: str) -> tuple[int, int]:

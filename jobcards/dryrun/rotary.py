@@ -7,6 +7,7 @@ spindle stands still. Which way and how far is read off the card.
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 
 import numpy as np
 
@@ -18,13 +19,14 @@ from jobcards.dryrun.orient import Placement, turn_of
 from jobcards.dryrun.reading import true_tip
 from jobcards.dryrun.results import State
 from jobcards.dryrun.round_work import TRACE, Maker
-from jobcards.dryrun.solids import Floats, Solid, cylinder, extent, laid, moved, together
+from jobcards.dryrun.solids import Floats, Solid, cylinder, extent, laid, moved, prism, together
 from jobcards.dryrun.zero import Origins, Standing, origin_of, tip_beside
-from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, PartPlan, SetUpPlan, Touch
+from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, PartPlan, Position, SetUpPlan, Touch
 
 KIND = "on rotary table"
 WAYS = {"clockwise": -1.0, "anticlockwise": 1.0}
 WIDER = 1.2  # how far round a bore its true middle is looked for, in diameters
+WEDGES = 8  # pieces of the sector that an arc is cut from
 ON_TABLE = ("swung", "placed")  # touches that need no work to stand where it is
 
 
@@ -150,12 +152,55 @@ def true_middle(work: Solid, feature: FeaturePlan) -> Floats:
     return middle
 
 
+def arc_on_table(table: OnTable, cut: Cut, tool: str) -> Solid:
+    """The cutter stands still, to the right of the axis, while the table turns clockwise from reading to reading."""
+    maker, head = table.maker, indexer_of(table.maker.card, table.set_up)
+    if len(cut.stations) != 2:
+        raise CannotFollow(f"the card does not tell from where to where the table turns for {cut.id}")
+    begin, end = (angle_at(station, table.start, table.now, head, maker.read) for station in cut.stations)
+    span = (begin - end) * WAYS[table.hold.way] % 360.0
+    table.now = begin
+    placement = table.turned()
+    on_machine = placement.on_machine(maker.work)
+    mill = milling.AtMill(on_machine, table.origins, maker.read, table.clear())
+    sweep = together(arc_sweep(cut, position, span, mill) for position in cut.positions)
+    maker.meets(table.set_up, cut.id, tool, sweep, table.around())
+    if (on_machine ^ sweep).volume() <= TRACE:
+        maker.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
+    table.now = end
+    return placement.on_part(sweep)
+
+
+def arc_sweep(cut: Cut, position: Position, span: float, mill: milling.AtMill) -> Solid:
+    """What the cutter sweeps in the work, which turns clockwise under it: an arc anticlockwise from where it begins."""
+    x, y, low = mill.place(position, "x"), mill.place(position, "y"), mill.bottom(cut)
+    wide = milling.cutter_size(cut, mill.read, "diameter", 0.0)
+    far, first = math.hypot(x, y), math.degrees(math.atan2(y, x))
+    if wide <= 0:
+        raise CannotFollow(f"the cutter for {cut.id} has no diameter")
+    band = cylinder(2 * far + wide, low, mill.clear) - cylinder(2 * far - wide, low - wide, mill.clear + wide)
+    pieces = [first + span * step / WEDGES for step in range(WEDGES + 1)]
+    out = 2 * far + 2 * wide
+    wedges = [
+        prism([(0.0, 0.0), *((out * math.cos(math.radians(a)), out * math.sin(math.radians(a))) for a in pair)],
+              low, mill.clear, "z")
+        for pair in pairwise(pieces)
+    ]  # fmt: skip
+    ends = [
+        cylinder(wide, low, mill.clear, (far * math.cos(math.radians(a)), far * math.sin(math.radians(a))))
+        for a in (first, first + span)
+    ]
+    return together([band ^ together(wedges), *ends])
+
+
 def cut_on_table(table: OnTable, cut: Cut) -> None:
     """A cut at each of its stations, or where the table stands."""
     maker, tool = table.maker, cut.cutter.name.text if cut.cutter is not None else "cutter"
     head = indexer_of(maker.card, table.set_up)
     gone: list[Solid] = []
-    for station in cut.stations or (None,):
+    if cut.kind == "arc":
+        gone.append(arc_on_table(table, cut, tool))
+    for station in () if cut.kind == "arc" else cut.stations or (None,):
         if station is not None:
             table.now = angle_at(station, table.start, table.now, head, maker.read)
         placement = table.turned()

@@ -41,6 +41,7 @@ MILLED: dict[str, tuple[tuple[str, str, str], ...]] = {
     "V-groove": (("{name}, angle", "angle", "angle"),),
     "chamfer": (("{name}", "size", "position"),),
     "corner round": (("{name}, radius", "radius", "position"),),
+    "round end": (("{name}, radius", "radius", "position"),),
 }
 
 

@@ -70,3 +70,35 @@ def test_a_hole_moved_out_to_a_clamp_meets_it_when_that_comes_round() -> None:
 def met(run: DryRun) -> set[str]:
     """What the cutters met, by the first word of its name."""
     return {collision.hits.split()[0] for part in run.parts for collision in part.collisions}
+
+
+ARCS = plan_card(load_job(Path("tests/jobs/rotary-arcs.yml")), load_shop(SHOP))
+EYE, CROWN = "link-round-about-the-pin-hole-eye-1-2-end-mill", "link-crown-crowned-end-1-2-end-mill"
+WRONG_ARCS = {
+    "half of the cutter forgotten": {f"{EYE}-5.x": "0.6250"},
+    "half of the cutter to the wrong side": {f"{CROWN}-1.x": "1.2500"},
+    "a turn short of the side": {f"{EYE}-to.table-turns": "19"},
+    "begun and ended the wrong way round": {f"{EYE}-from.table-turns": "22", f"{EYE}-to.table-turns": "67"},
+    "not through": {f"{EYE}.depth": "0.6000"},
+    "half of the tip forgotten at the edge": {"link-crown.x-preset": "−2.5000"},
+}
+
+
+def test_the_arcs_pass() -> None:
+    run = dry_run(ARCS)
+    assert run.passed, run.findings()
+
+
+@pytest.mark.parametrize("changes", WRONG_ARCS.values(), ids=WRONG_ARCS)
+def test_a_wrong_arc_is_caught(changes: dict[str, str]) -> None:
+    shown = published(ARCS)
+    for name, text in changes.items():
+        assert name in shown, [each for each in shown if each.split(".")[0] == name.split(".")[0]]
+        assert shown[name] != text
+    assert not dry_run(ARCS, {**shown, **changes}).passed
+
+
+def test_an_arc_that_goes_on_meets_what_holds_the_work() -> None:
+    """Turned on along the side where clamp and packing are, the cutter comes down over the packing."""
+    run = dry_run(ARCS, {**published(ARCS), f"{EYE}-to.table-turns": "40"})
+    assert met(run) & {"clamp", "packing,"}

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 
-from jobcards.definition.features import milled
+from jobcards.definition.features import arcs, milled
 from jobcards.definition.features.base import Feature
 from jobcards.definition.job import Part
 from jobcards.definition.problem import Problem
 
 STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
-MODELS = tuple(model for _, model in milled.SHAPES)
+MODELS = tuple(model for _, model in (*milled.SHAPES, *arcs.SHAPES))
 RUNS = (milled.Across, milled.Pocket)
 AT_EDGES = (milled.Chamfer, milled.CornerRound)
 

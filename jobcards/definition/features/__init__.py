@@ -1,6 +1,6 @@
 """The shapes a part may have, a family a file. x runs from the left end, y from the bottom, z from the back."""
 
-from jobcards.definition.features import angled, bored, by_hand, holes, lathe, milled, round_work, stated, turned
+from jobcards.definition.features import angled, arcs, bored, by_hand, holes, lathe, milled, round_work, stated, turned
 from jobcards.definition.features.angled import Bevel, Serrations
 from jobcards.definition.features.base import ENDS, FACES, Feature, Position, Shapes
 from jobcards.definition.features.by_hand import BrokenCorners
@@ -17,6 +17,7 @@ SHAPES: Shapes = (
     *by_hand.SHAPES,
     *stated.SHAPES,
     *milled.SHAPES,
+    *arcs.SHAPES,
     *lathe.SHAPES,
     *bored.SHAPES,
     *round_work.SHAPES,

@@ -11,13 +11,19 @@ from dataclasses import replace
 
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.solids import Solid, box, together
-from jobcards.dryrun.target import angled, holes, milled, round_work, upright
+from jobcards.dryrun.target import angled, arcs, holes, milled, round_work, upright
 from jobcards.dryrun.target.place import Block, Remover
 from jobcards.dryrun.target.turned import turned_part
 from jobcards.planning.card import Cut, FeaturePlan, PartPlan, ShapePlan
 
 BLOCK = ("length", "height", "thickness")
-REMOVERS: dict[str, Remover] = {**holes.REMOVERS, **angled.REMOVERS, **upright.REMOVERS, **milled.REMOVERS}
+REMOVERS: dict[str, Remover] = {
+    **holes.REMOVERS,
+    **angled.REMOVERS,
+    **upright.REMOVERS,
+    **milled.REMOVERS,
+    **arcs.REMOVERS,
+}
 
 
 def drawn_part(part: PartPlan) -> Solid:

@@ -10,7 +10,6 @@ from jobcards.planning.card import ClampPlan, HoldPlan
 from jobcards.planning.mill.clamp_words import clamp_words, edge_axis
 from jobcards.planning.mill.clamped import (
     check_number,
-    check_packing,
     clamp_places,
     heel_of,
     in_job,
@@ -22,10 +21,10 @@ from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
 from jobcards.planning.rotary.centre import Centre
 from jobcards.planning.shapes.patterns import DRAWN
-from jobcards.planning.shapes.place import AXES
+from jobcards.planning.shapes.place import ALONG, AXES
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
-from jobcards.trade import milling
+from jobcards.trade import milling, stackups
 from jobcards.trade.setups import FACES
 
 KIND = "on rotary table"
@@ -91,7 +90,8 @@ def plan_rotary_hold(
     heel_of(work, set_up_id, set_up, sizes, top)
     check_number(work, set_up, kit)
     if chosen:
-        check_packing(work, set_up, lying, clamps, sizes)
+        sizes["packing at"] = packing_at(work, set_up_id, clamps)
+        check_packing(work, set_up, clamps, sizes)
     stood = list(clamp_words(clamps, hold.up, sizes))
     first = right_at_first(lying, hold.up)
     sizes["angle up"] = work.ledger.given(
@@ -116,6 +116,34 @@ def plan_rotary_hold(
         centre=hold.centre,
         way=WAYS[seen_as_drawn(lying, hold.up)],
     )
+
+
+def packing_at(work: Work, set_up_id: str, clamps: tuple[ClampPlan, ...]) -> Number:
+    """The middle of the packing along its edges: halfway between the outermost clamps."""
+    places = sorted((clamp.at for clamp in clamps), key=lambda at: at.value)
+    return work.of(set_up_id).length(
+        "packing-at", stackups.mean, "middle of the packing, along the edge", low=places[0], high=places[-1]
+    )
+
+
+def check_packing(work: Work, set_up: SetUp, clamps: tuple[ClampPlan, ...], sizes: dict[str, Number]) -> None:
+    """Two pieces lie under two opposite edges, and every nose bears over one of them with its whole width."""
+    hold = set_up.hold
+    assert hold is not None
+    if len({FACES[clamp.over][0] for clamp in clamps}) > 1:
+        work.problem(
+            hold.place("clamps"),
+            "two pieces of packing lie under two opposite edges, and some clamps would press on air",
+            "put all clamps over two opposite faces",
+        )
+        return
+    half, wide = sizes["parallel length"].value / 2, sizes["clamp width"].value / 2
+    if any(abs(clamp.at.value - sizes["packing at"].value) > half - wide + TINY for clamp in clamps):
+        work.problem(
+            hold.place("clamps"),
+            f"the clamps stand farther apart than the packing reaches, which is {sizes['parallel length'].shown} long",
+            "put them nearer together, or lay the work on longer packing",
+        )
 
 
 def straps_for(work: Work, set_up: SetUp, lying: Lie, centre: Centre, across: Number) -> tuple[str, TableClamps] | None:
@@ -159,7 +187,9 @@ def lies_words(set_up: SetUp, sizes: dict[str, Number], lying: Lie, clamps: tupl
         across = lying.side(clamps[0].over)[0] == "x"
         yield line(
             "{up} up, on two pieces of packing {height} high and {thickness} broad: one under the {one}, one under the "
-            "{other}, where the clamps press.",
+            "{other}, their middles {at} {start}, where the clamps press.",
+            at=sizes["packing at"],
+            start=ALONG[AXES[edge_axis(clamps[0].over, hold.up)]],
             up=f"The {hold.up}",
             height=sizes["parallel height"],
             thickness=sizes["parallel thickness"],

@@ -1,7 +1,9 @@
 """On a rotary table clamps and packing turn with the work: cutters keep clear of them, and swing past nothing."""
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, Touch
@@ -12,6 +14,7 @@ from jobcards.planning.shapes.place import AXES, BLOCK
 from jobcards.trade.setups import FACES
 
 TINY = 1e-9
+PIECE = 5.0  # degrees: pieces of an arc
 
 
 def check_rotary_room(
@@ -27,6 +30,8 @@ def check_rotary_room(
         half = max((number.value for number in widths_of(cut)), default=0.0) / 2
         low = -cut.sizes["depth"].value if "depth" in cut.sizes else 0.0
         places = [(at, at) for at in places_of(feature, lying)]
+        if cut.kind == "arc":
+            places = list(round_the_arc(cut, feature, lying, hold))
         for over, space in spaces:
             near = upper(space, lying) >= low - clear
             if near and any(apart(way, flat(space, lying)) < half + clear - TINY for way in places):
@@ -56,6 +61,24 @@ def places_of(feature: FeaturePlan, lying: Lie) -> Iterator[Place]:
         yield place[first].value, place[second].value
 
 
+def round_the_arc(cut: Cut, feature: FeaturePlan, lying: Lie, hold: HoldPlan) -> Iterator[tuple[Place, Place]]:
+    """The ways of the axis round each arc, in short straight pieces."""
+    ((first, second),) = places_of(feature, lying)
+    signs = lying.sign("x"), lying.sign("y")
+    grows = 1 if hold.way == "clockwise" else -1
+    begin, end = (station.angle.value for station in cut.stations)
+    span = (end - begin) * grows % 360 or 360.0
+    steps = max(1, math.ceil(span / PIECE))
+    for position in cut.positions:
+        assert position.x is not None
+        places: list[Place] = []
+        for step in range(steps + 1):
+            angle = math.radians(begin - hold.sizes["angle up"].value) * grows + math.radians(span * step / steps)
+            across, up = position.x.value * math.cos(angle), position.x.value * math.sin(angle)
+            places.append((first + signs[0] * across, second + signs[1] * up))
+        yield from pairwise(places)
+
+
 def packing(hold: HoldPlan, lying: Lie) -> list[tuple[Span, Span]]:
     """What the two pieces of packing cover, under the two edges that the clamps are over and their opposites."""
     if "parallel thickness" not in hold.sizes or not hold.clamps:
@@ -70,7 +93,8 @@ def packing(hold: HoldPlan, lying: Lie) -> list[tuple[Span, Span]]:
             if AXES.index(name) == axis:
                 spans[name] = (0.0, thick) if low else (size - thick, size)
             else:
-                spans[name] = (size / 2 - long / 2, size / 2 + long / 2)
+                at = hold.sizes["packing at"].value
+                spans[name] = (at - long / 2, at + long / 2)
         first, second = spans.values()
         out.append((first, second))
     return out

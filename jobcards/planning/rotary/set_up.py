@@ -13,8 +13,9 @@ from jobcards.planning.mill.set_up import room_below
 from jobcards.planning.mill.vise import Needs
 from jobcards.planning.mill.zero import Zeros, surface_touch
 from jobcards.planning.orientation import Lie, lie
+from jobcards.planning.rotary.arcs import plan_arc
 from jobcards.planning.rotary.centre import Centre, centring, find_centre, middle_of, table_zero
-from jobcards.planning.rotary.hold import plan_rotary_hold
+from jobcards.planning.rotary.hold import plan_rotary_hold, seen_as_drawn
 from jobcards.planning.rotary.room import check_rotary_room
 from jobcards.planning.round_work.indexing import Turner, index_words
 from jobcards.planning.round_work.inexact import inexact_words
@@ -25,6 +26,7 @@ from jobcards.trade import holes
 from jobcards.trade.formula import CannotBeDone
 
 HOLES = ("hole", "counterbore", "tapped hole", "countersink")
+ARCS = ("round end",)
 TINY = 1e-9
 
 
@@ -129,6 +131,8 @@ def rotary_cut(
     shown = turned_to_the_right(route, feature, lying, turner) if circle else feature
     asked = MillCut(route, set_up, cut_id, operation, shown, lying, zeros, mill)
     try:
+        if feature.shape in ARCS:
+            return plan_arc(asked, turner, seen_as_drawn(lying, feature.enters))
         cut = BLOCK_CUTS[feature.shape](asked)
         if cut is None or not circle:
             return cut
@@ -147,7 +151,7 @@ def can_be_cut(route: Route, set_up: SetUp, operation: Operation, feature: Featu
     wrong = ""
     if feature.enters != hold.up:
         wrong = f"“{feature.name}” is cut from the {feature.enters}, and the {hold.up} is up"
-    elif feature.shape not in HOLES:
+    elif feature.shape not in HOLES + ARCS:
         wrong = f"a {feature.shape} is not cut by turning the table"
     else:
         middle = middle_of(feature)

@@ -7,6 +7,7 @@ from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
 from jobcards.planning.shapes import (
     angled,
+    arcs,
     bored,
     by_hand,
     holes,
@@ -30,6 +31,7 @@ PLANNERS: dict[type, Planner] = {
     **by_hand.PLANNERS,
     **stated.PLANNERS,
     **milled.PLANNERS,
+    **arcs.PLANNERS,
     **undercut.PLANNERS,
     **lathe.PLANNERS,
     **lathe_tapers.PLANNERS,
