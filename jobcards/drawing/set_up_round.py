@@ -7,6 +7,7 @@ from jobcards.drawing.dimension import Dimension, arrow, lay
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import View
 from jobcards.drawing.paper import CENTRE, CUT_THIN, EM, HOLD_LINE, Box, Rows, Sheet, amount, arc, words
+from jobcards.drawing.set_up_clamped import BAND, is_clamped, starts
 from jobcards.drawing.set_up_marks import directions, finder, reading, zero_mark
 from jobcards.drawing.set_up_work import (
     ABOVE,
@@ -38,16 +39,25 @@ def round_picture(set_up: SetUpPlan, run: PartRun) -> Sheet:
     size = high - low
     wide = float(max(size[0], size[1])) * (1.6 if hold.up else 1.7)
     scale = min(INNER / wide, HIGH / (2.2 * float(max(size[1], size[2]))))
+    end_scale = scale
+    if is_clamped(it):  # long work: its end is drawn larger
+        scale, end_scale = INNER / float(size[0]), HIGH / high_of(it)
     front = one_view(set_up, hold, it, first, scale)
     sizes(front, set_up, hold, it, scale)
     letter_front(front, set_up, it, scale)
-    end = one_view(set_up, hold, it, second, scale)
-    letter_end(end, set_up, hold, it, scale)
+    end = one_view(set_up, hold, it, second, end_scale)
+    letter_end(end, set_up, hold, it, end_scale)
     end.moved(0.0, front.bounds().low - 2.0 * EM - end.bounds().high)
     front.strokes += end.strokes
     front.letters += end.letters
     front.measured += end.measured
     return front
+
+
+def high_of(it: OnMachine) -> float:
+    """How high and how deep clamped round work is with all that stands round it but the table."""
+    own = [box for name, box in it.fixtures.items() if name != "table"]
+    return float(max(max(box.high[n] for box in own) - min(box.low[n] for box in own) for n in (1, 2)))
 
 
 def as_laid_in(run: PartRun, set_up: SetUpPlan) -> OnMachine:
@@ -62,18 +72,29 @@ def one_view(set_up: SetUpPlan, hold: HoldPlan, it: OnMachine, view: View, scale
     sheet = Sheet(WIDTH)
     low, high = extent_of(it.before)
     reach = float(max(high - low)) * scale
+    if is_clamped(it) and view == FROM_RIGHT:
+        reach = high_of(it) * scale
+    elif is_clamped(it):
+        reach = float(-low[0]) * scale / 0.75 + 2 * EM
     room = Box(-0.75 * reach, -0.9 * reach, float(high[0]) * scale + 0.3 * reach, 0.9 * reach)
     if view != FROM_FRONT or hold.up:
         room = Box(-0.9 * reach, -0.9 * reach, 0.9 * reach, 0.9 * reach)
     from_end = view == FROM_RIGHT
-    for name in NEAR_WORK:
+    if is_clamped(it):
+        table = it.fixtures["table"].seen(view, scale)
+        draw_box(sheet, Box(max(table.left, room.left), table.high - BAND, min(table.right, room.right), table.high))
+    for name in (*starts(it, "heel", "stud"), *NEAR_WORK, *starts(it, "v-block,")):
         if name in it.fixtures and not (from_end and name in ("centre",)):
             box = clipped(it.fixtures[name].seen(view, scale), room)
             if from_end and name == "v-block":
                 draw_block(sheet, hold, scale)
-            elif box is not None:
+            elif box is not None and not (from_end and "," in name):
                 draw_box(sheet, box)
     draw_work(sheet, it, view, scale, hidden=False)
+    for name in starts(it, "clamp"):
+        box = clipped(it.fixtures[name].seen(view, scale), room)
+        if box is not None:
+            draw_box(sheet, box)
     if view != FROM_FRONT:
         across = float(max(abs(low[1]), abs(high[1]))) * scale + EM
         sheet.draw_all([[(-across, 0.0), (across, 0.0)], [(0.0, -across), (0.0, across)]], CENTRE)

@@ -17,12 +17,12 @@ from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement
 from jobcards.dryrun.reading import Reader, true_tip
 from jobcards.dryrun.results import State
-from jobcards.dryrun.round_fixtures import round_fixtures
+from jobcards.dryrun.round_fixtures import blocks_on_table, round_fixtures
 from jobcards.dryrun.solids import SIDES, Floats, Solid, box, corners, cylinder, extent, together
 from jobcards.dryrun.zero import Origins, Standing, origin_of, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, SetUpPlan, Touch
 
-ROUND_HOLDS = ("v-block in vise", "dividing head", "rotary table")
+ROUND_HOLDS = ("v-block in vise", "v-blocks on the table", "dividing head", "rotary table")
 TRACE = 1e-9
 SLICE = 0.02  # how thick a slice is looked at where the round is touched, in parts of its length
 FACET = math.pi / SIDES * 1.01
@@ -79,7 +79,11 @@ def mill_round(maker: Maker, set_up: SetUpPlan) -> Origins:
     start = maker.read(hold.sizes["angle up"])
     mill = RoundMill(maker, set_up, hold, start, start)
     placement = mill.placed(start)
-    mill.fixtures = round_fixtures(hold, maker.read, placement.on_machine(maker.work))
+    if hold.kind == "v-blocks on the table":
+        mill.fixtures, wrong = blocks_on_table(hold, maker.read, placement.on_machine(maker.work))
+        maker.faults += [f"{set_up.id}: {fault}" for fault in wrong]
+    else:
+        mill.fixtures = round_fixtures(hold, maker.read, placement.on_machine(maker.work))
     maker.begin(set_up, placement, mill.fixtures)
     standing = Standing(placement.on_machine(maker.work), placement)
     mill.origins = round_zero(mill, standing)

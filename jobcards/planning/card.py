@@ -109,7 +109,7 @@ class ClampPlan:
 class HoldPlan:
     """How the work is held. `fixed_jaw` is the face that looks away from you, whatever holds it.
 
-    kind: "vise" | "sine bar in vise" | "table clamps" | "angle plate" | "chuck" | "collet" | "hand".
+    kind: "vise" | "sine bar in vise" | "angle block in vise" ("tilt", set by `set_by`) | "table clamps" | "angle plate" | "chuck" | "collet" | "hand".
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
     on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
@@ -118,7 +118,9 @@ class HoldPlan:
     "plate thickness", and "proud" above it.
     chuck, collet, "between centres", "faceplate" and "mandrel" (inside a bore): "stick-out", "grip", "held diameter";
     "centre point".
-    round work at the mill, kind "v-block in vise", "dividing head" or "rotary table": "angle up" (of the drawing, at
+    round work at the mill, kind "v-block in vise", "v-blocks on the table" (its `clamps`
+    with a block under each; "stick-out" from the nearest, "beyond the axis" of a nose, "stud off" the axis, "heel"),
+    "dividing head" or "rotary table": "angle up" (of the drawing, at
     the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
     "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
     a block under `clamps` "on rotary table": "table diameter", "table thickness", "angle up" (to the right at first),
@@ -138,6 +140,7 @@ class HoldPlan:
     instructions: tuple[Line, ...] = ()
     clamps: tuple[ClampPlan, ...] = ()
     centre: str = ""  # of a block on a rotary table: the feature whose middle stands over the axis
+    set_by: Authored | None = None  # the angle block that tilted work is set against
     way: str = ""  # of a block on a rotary table: "clockwise" or "anticlockwise" from above, to greater angles
 
 
@@ -166,6 +169,7 @@ class Touch:
     tip: Number | None
     instruction: Line
     distance: Number | None = None  # "line": how far the line stands from the face
+    on: str = ""  # "tilted line": the face it is scribed on; the cutter's corner is set to it, along x and in height
 
 
 @dataclass(frozen=True)
@@ -217,7 +221,8 @@ class Cut:
     "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
     "bore": boring head; positions x, y; "diameter", "depth".
     "grooves": one groove a position x (bottom of the groove), along y; or y, along x; "depth", "tilt" (head from
-    upright). "tilted edges": chamfers with the head tilted; "touch" (height set at the edge), "depth", "past", "angle".
+    upright). "cornered vee": position x the cutter's corner at the bottom, `lean` where its upright flank stands; "depth".
+    "tilted edges": chamfers with the head tilted; "touch" (height set at the edge), "depth", "past", "angle".
     "slope": the cutter levels the tilted work; "depth" below the corner touched; positions x from, to.
     "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".
     "turn face": a position: z how far in from the touch, "leave" (a size to reach) where given.

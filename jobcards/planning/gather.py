@@ -33,6 +33,7 @@ WORDS_BY_CUT = {
     "grooves": ("milling", "tilted head", "tilting the head"),
     "tilted edges": ("milling", "tilted head", "tilting the head"),
     "slope": ("milling", "tilted work"),
+    "cornered vee": ("milling", "tilted work"),
     "strokes": ("milling", "side milling"),
     "plunged strokes": ("milling", "plunging"),
     "flats": ("milling", "end milling"),
@@ -151,6 +152,8 @@ def plan_gather(
                 if hold.clamps:
                     holding.append(line("studs, nuts and washers; heel blocks {heel} high", heel=hold.sizes["heel"]))
                     holding.append(line("dial indicator and holder, to true the work"))
+                if hold.set_by is not None:
+                    holding.append((hold.set_by,))
                 if hold.kind == "sine bar in vise":
                     holding.append(
                         line(
@@ -192,6 +195,7 @@ def plan_gather(
 def round_things(hold: HoldPlan) -> list[Line]:
     """What goes with a V-block, a dividing head or a rotary table."""
     things = {
+        "v-blocks on the table": line("V-blocks alike, one under each clamp; table clamps; soft strips for their noses"),
         "v-block in vise": line("vise, and the V-block's clamp"),
         "dividing head": line("index plates, test bar and indicator"),
         "rotary table": line("chuck for the table, indicator"),

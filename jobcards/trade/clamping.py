@@ -216,6 +216,24 @@ def above_plate(seat: float, work: float, plate: float) -> float:
     return seat + work - plate
 
 
+@formula(title="Stud beside a V-block", text="off = block / 2 + gap", source=COMMON)
+def stud_off_axis(block: float, gap: float) -> float:
+    """How far a stud stands from the axis of round work in V-blocks, beside the blocks.
+
+    Args:
+        block [length]: width of the V-block
+        gap [length]: middle of the stud to the block's side
+    Returns [length]: middle of the stud to the axis
+    Raises CannotBeDone: when the block has no width or the gap is less than 0
+
+    >>> stud_off_axis(2.0, 0.3125)
+    1.3125
+    """
+    positive(block=block)
+    not_negative(gap=gap)
+    return block / 2 + gap
+
+
 @formula(title="Room between cutter and clamp", text="room = cut_edge - cutter / 2 - reach", source=COMMON)
 def clamp_clearance(cut_edge: float, cutter: float, reach: float) -> float:
     """Room between a cutter and a clamp that reaches over the same edge; less than 0 when they meet.

@@ -21,6 +21,12 @@ def set_up(title: str) -> SetUpPlan:
     return next(one for one in demo().set_ups if one.title.text == title)
 
 
+def findings(shown: dict[str, str], part_id: str) -> list[str]:
+    """What is found when one part is made with some numbers read wrongly."""
+    parts = tuple(part for part in demo().parts if part_id.startswith(part.id))
+    return dry_run(replace(demo(), parts=parts), shown).findings()
+
+
 def unchecked(folder: Path, monkeypatch: pytest.MonkeyPatch, *swaps: tuple[str, str]) -> Card:
     """The demo with words swapped, planned without looking whether cutters clear the clamps."""
     monkeypatch.setattr(mill, "check_clamp_room", lambda *_: None)
@@ -72,6 +78,11 @@ def test_a_tip_that_comes_down_on_a_clamp_is_met(tmp_path: Path, monkeypatch: py
         # a plate as high as the work meets the saddle's cutter and the tip at the back
         ("shop-angle-plate.plate-height", 6.0, "the 3/8 end mill meets the angle plate"),
         ("shop-angle-plate.plate-height", 6.2, "the edge finder meets the angle plate"),
+        # shafts in V-blocks: the clamp over the keyway, over the hole, beyond the end; a low heel
+        ("shaft-shaft-from-above.clamp-1", 7.0, "the 1/4 end mill meets the clamp"),
+        ("shaft-shaft-from-above.clamp-2", 9.0, "the 17/64 drill meets the clamp"),
+        ("shaft-shaft-from-above.clamp-1", -2.0, "over V-block 1 bears on air"),
+        ("shaft-shaft-from-above.heel", 2.0, "slope down to their heels"),
         # packing half as broad
         ("shop-packing-1.thickness", 0.25, "presses where nothing is under the work"),
     ],
@@ -79,15 +90,17 @@ def test_a_tip_that_comes_down_on_a_clamp_is_met(tmp_path: Path, monkeypatch: py
 def test_what_is_read_wrongly_is_found(number: str, value: float, found: str) -> None:
     shown = published(demo())
     shown[number] = quantity.show(value, "in", 4)
-    assert any(found in words for words in dry_run(demo(), shown).findings())
+    part = {"shop-angle-plate.plate-height": "post", "shop-packing-1.thickness": "plate"}.get(number, number)
+    told = findings(shown, part)
+    assert any(found in words for words in told), told
 
 
-@pytest.mark.parametrize("title", ["tray and left ledge", "bolt holes", "right end"])
+@pytest.mark.parametrize("title", ["tray and left ledge", "bolt holes", "right end", "shaft from above"])
 def test_a_wrong_sign_at_the_touch_is_found(title: str) -> None:
     touch = next(one for one in set_up(title).zero if one.axis == "x")
     shown = published(demo())
     shown[touch.preset.id] = quantity.show(-touch.preset.value, "in", 4)
-    assert max(part.largest_deviation for part in dry_run(demo(), shown).parts) > 0.15
+    assert any("off the drawing" in words or "no metal" in words for words in findings(shown, set_up(title).part))
 
 
 def test_a_wrong_depth_is_found() -> None:

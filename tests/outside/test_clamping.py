@@ -39,6 +39,8 @@ CHECKS = [
     # A post of 150 on packing 25 high, against a plate of 125; and one of 60 on the table, 65 below its top.
     Check("clamping.above_plate", {"seat": 25.0, "work": 150.0, "plate": 125.0}, 50.0, 1e-9, ARITHMETIC),
     Check("clamping.above_plate", {"seat": 0.0, "work": 60.0, "plate": 125.0}, -65.0, 1e-9, ARITHMETIC),
+    # A block 50 wide, the stud's middle 7.5 beside it.
+    Check("clamping.stud_off_axis", {"block": 50.0, "gap": 7.5}, 32.5, 1e-9, COMMON),
     # Three on an edge of 9: the thirds are 3 long, their middles at 1.5, 4.5 and 7.5.
     Check("clamping.shared_place", {"length": 9.0, "index": 1, "count": 3}, 1.5, 1e-9, COMMON),
     Check("clamping.shared_place", {"length": 9.0, "index": 3, "count": 3}, 7.5, 1e-9, COMMON),

@@ -64,6 +64,16 @@ PENCIL = {
     # right end up: the bottom looks to the right; the screw stands 1/2 from it and 3/4 from the back
     "post-right-end-foot-screw-no-7-drill.x": "−0.5000",
     "post-right-end-foot-screw-no-7-drill.y": "−0.7500",
+    # a round of 1 in a square V open 1-1/2, by geometry: 1/2 + 0.7071 - 3/4 over a block of 1-3/4; 1/16 more
+    "shaft-shaft-from-above.over-block": "0.4571",
+    "shaft-shaft-from-above.heel": "2.2696",
+    # the block's half, 1, and 0.310; 4 - 0.3125 - 1.310 to the heel: 2.3775 / 3.6875
+    "shaft-shaft-from-above.stud-off": "1.3100",
+    "shaft-shaft-from-above.share": "0.64",
+    # 14 - 11
+    "shaft-shaft-from-above.stick-out": "3.0000",
+    # right end out, to the right: the hole at 9 is 5 to the left of it
+    "shaft-shaft-from-above-pin-hole-17-64-drill.x": "−5.0000",
     # the zero is kept: the right wall stands at 8 - 1/2, half the cutter farther out
     "plate-right-ledge-right-ledge-1-end-mill-finish-left.axis-x": "8.0000",
 }
@@ -122,6 +132,15 @@ def test_the_work_is_trued_the_zero_kept_and_the_studs_named() -> None:
         ([], (("width: 6, height: 5,", "width: 3, height: 5,"),), "the work wants 3.1200 of plate"),
         ([], (("width: 6, height: 5,", "width: 6, height: 2,"),), "more than half"),
         ([], (("width: 6, height: 5,", "width: 6, height: 5-3/4,"),), "cutter and tip want"),
+        ([("on: V-block, ", "")], (), "round work under clamps rolls"),
+        ([("{at: 3}, {at: 11}", "{over: top}, {at: 11}")], (), "round work has no edge"),
+        ([("{at: 3}, {at: 11}", "{at: 3}, {at: 5}")], (), "stand in each other's way"),
+        ([("{at: 3}, {at: 11}", "{at: 1}, {at: 11}")], (), "stands out beyond the work"),
+        ([("{at: 3}, {at: 11}", "{at: 3}, {at: 9}")], (), "would meet the clamp and its V-block 9 from the left end"),
+        ([("{at: 3}, {at: 11}", "{at: 5.6}, {at: 12}")], (), "cutting “middle keyway”, the 1/4 end mill would meet"),
+        ([("{at: 3}, {at: 11}", "{at: 2}, {at: 12.45}")], (), "cutting “end flat”, the 1/2 end mill would meet"),
+        ([("{at: 3}, {at: 11}", "{at: 2}, {at: 6}, {at: 11}")], (), "3 V-blocks are wanted"),
+        ([("length: 14, diameter: 1}", "length: 14, diameter: 1/2}")], (), "lies below the top of the V-block"),
         ([("width: height, thickness: thickness,", "width: height, thickness: 1-1/8,")], (), "still as sawn"),
     ],
 )  # fmt: skip
