@@ -114,7 +114,11 @@ class Hold(Model):
     against_stop: str = key(Choice(FACES), "the face against the stop", "left end", yaml="against stop", default="")
     on: str = key(Name(), "what it stands on: a name from the shop's holding list", "parallels", default="")
     high_end: str = key(
-        Choice(ENDS), "on a sine bar: the end that stands higher", "left end", yaml="high end", default=""
+        Choice(FACES),
+        "on a sine bar or an angle block: the end or face that stands higher",
+        "left end",
+        yaml="high end",
+        default="",
     )
     out: str = key(
         Choice(ENDS),

@@ -28,6 +28,7 @@ from jobcards.definition.shop_machines import Furnace as Furnace
 from jobcards.definition.shop_machines import Saw as Saw
 from jobcards.definition.shop_machines import Shaper as Shaper
 from jobcards.definition.shop_machines import SurfaceGrinder as SurfaceGrinder
+from jobcards.definition.shop_vise import AngleBlock as AngleBlock
 from jobcards.definition.shop_vise import ParallelPair as ParallelPair
 from jobcards.definition.shop_vise import Parallels as Parallels
 from jobcards.definition.shop_vise import Stop as Stop
@@ -344,6 +345,7 @@ HOLDER = OneOf(
         ("parallels", Parallels),
         ("stop", Stop),
         ("sine bar", SineBar),
+        ("angle block", AngleBlock),
         ("v-block", VBlock),
         ("chuck", Chuck),
         ("collet", Collet),

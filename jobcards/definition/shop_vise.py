@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from jobcards.definition.expression import Expression
-from jobcards.definition.kinds import Choice, Length, Many, Nested, key
+from jobcards.definition.kinds import Angle, Choice, Length, Many, Nested, key
 from jobcards.definition.model import Model
 
 
@@ -36,6 +36,14 @@ class Parallels(Model):
     pairs: list[ParallelPair] = key(
         Many(Nested(ParallelPair)), "the pairs there are", "[{height: 3/4, thickness: 1/8}]"
     )
+
+
+@dataclass(kw_only=True)
+class AngleBlock(Model):
+    """A solid block with a slope, that work is set against to be gripped tilted in the vise."""
+
+    kind: str = key(Choice(("angle block",)), "what it is", "angle block")
+    angle: Expression = key(Angle(positive=True, below=90.0), "of its slope from level", "45°")
 
 
 @dataclass(kw_only=True)

@@ -12,7 +12,8 @@ from jobcards.planning.card import HoldPlan
 Fixtures = Mapping[str, Solid]
 MOST = 1e-6  # two sizes closer than this are the same
 
-VISES = ("vise", "sine bar in vise")
+TILTED = ("sine bar in vise", "angle block in vise")
+VISES = ("vise", *TILTED)
 SPINDLES = ("chuck", "collet", "between centres", "faceplate", "mandrel")
 
 
@@ -38,7 +39,7 @@ def vise_fixtures(
         "moving jaw": box((left, near - thick, 0.0), (right, near, depth)),
         "bed": box((left, near - thick, -thick), (right, thick, 0.0)),
     }
-    if hold.kind == "vise" and "parallel thickness" in hold.sizes:
+    if hold.kind != "sine bar in vise" and "parallel thickness" in hold.sizes:
         length, thickness = size("parallel length") or 2 * half, size("parallel thickness")
         solids["parallel"] = pair_of_parallels(length, thickness, size("parallel height"), centre, near)
     if hold.stop_side:
@@ -59,7 +60,12 @@ def pair_of_parallels(length: float, thickness: float, height: float, centre: fl
 
 
 def tilt_of(hold: HoldPlan, read: Reader) -> float:
-    """The angle in degrees that the stack under the sine bar really gives, from the stack and the bar as published."""
+    """The angle in degrees that the stack under the sine bar really gives, from the stack and the bar as published.
+
+    An angle block gives its own.
+    """
+    if hold.kind == "angle block in vise":
+        return read(hold.sizes["tilt"])
     stack, length = read.size(hold.sizes, "stack"), read.size(hold.sizes, "sine bar length")
     if not 0 < stack < length:
         raise CannotFollow(f"a stack of {stack:g} gives no angle on a sine bar of {length:g}")

@@ -9,7 +9,7 @@ from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, thread_m
 from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
 from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.fixtures import VISES, chuck_fixture, seat_height, tail_centre, tilt_of, vise_fixtures
+from jobcards.dryrun.fixtures import TILTED, VISES, chuck_fixture, seat_height, tail_centre, tilt_of, vise_fixtures
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
@@ -202,7 +202,7 @@ class Maker:
         if hold.stop and hold.stop_side and (turn @ np.array(OUTWARD[hold.stop]))[0] != hold.stop_side:
             side = "right" if hold.stop_side > 0 else "left"
             self.faults.append(f"{set_up.id}: the stop stands on the {side}; the {hold.stop} does not look that way")
-        if hold.kind == "sine bar in vise":
+        if hold.kind in TILTED:
             turn = tilted(turn, tilt_of(hold, self.read), hold.high_end)
         placement = seated(self.work, turn, hold.stop_side, seat_height(hold, self.read))
         middle = None if cut is None or cut.kind != "end" else self.jaws_beside(cut, hold, placement)

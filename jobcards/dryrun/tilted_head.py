@@ -51,8 +51,18 @@ def drawn(outline: list[Point], axis: str, mill: "AtMill", over: float) -> Solid
 
 def grooves(cut: Cut, mill: "AtMill") -> list[Solid]:
     """Grooves by the cutter's corner: the flank to which the head leans is cut by its side, the other by its end."""
+    return by_corner(cut, mill, math.radians(mill.size(cut, "tilt")))
+
+
+def cornered_vee(cut: Cut, mill: "AtMill") -> list[Solid]:
+    """A V in tilted work by the corner of an upright cutter; its upright flank stands where the card says it leans."""
+    return by_corner(cut, mill, 0.0)
+
+
+def by_corner(cut: Cut, mill: "AtMill", tilt: float) -> list[Solid]:
+    """What the corner of a cutter sweeps at each position."""
     axis, side = leaning(cut)
-    tilt, low = math.radians(mill.size(cut, "tilt")), mill.bottom(cut)
+    low = mill.bottom(cut)
     diameter, length = cutter(cut, mill)
     flank = (side * math.sin(tilt) * length, math.cos(tilt) * length)
     end = (-side * math.cos(tilt) * diameter, math.sin(tilt) * diameter)
@@ -95,4 +105,8 @@ def tilted_edges(cut: Cut, mill: "AtMill") -> list[Solid]:
     return strokes
 
 
-STROKES: Mapping[str, Callable[[Cut, "AtMill"], list[Solid]]] = {"grooves": grooves, "tilted edges": tilted_edges}
+STROKES: Mapping[str, Callable[[Cut, "AtMill"], list[Solid]]] = {
+    "grooves": grooves,
+    "cornered vee": cornered_vee,
+    "tilted edges": tilted_edges,
+}

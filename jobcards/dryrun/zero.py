@@ -7,8 +7,10 @@ it now is. Setting the published preset there puts the readout's zero at that pl
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.orient import Placement
+from jobcards.dryrun.orient import OUTWARD, Placement
 from jobcards.dryrun.reading import Reader, true_tip
 from jobcards.dryrun.solids import AXES, Solid, cylinder, extent, nothing
 from jobcards.planning.card import Card, Touch
@@ -68,9 +70,25 @@ def origin_of(touch: Touch, standing: Standing, card: Card, read: Reader, before
             raise CannotFollow(f"the line on {touch.axis} has no distance from the {touch.face}")
         edge, side = standing.edge(touch.face, touch.axis)
         return edge - side * read(touch.distance) - preset
+    if touch.kind == "tilted line":
+        return on_tilted_line(touch, standing, read) - preset
     if touch.kind in ON_TOP:
         return standing.top + true_tip(card, touch.finder, 0.0) - preset
     raise CannotFollow(f"a touch of the kind “{touch.kind}” is not one for the mill")
+
+
+def on_tilted_line(touch: Touch, standing: Standing, read: Reader) -> float:
+    """Where a line scribed on a face of tilted work lies along an axis: so far from another face as it is now."""
+    if touch.distance is None:
+        raise CannotFollow(f"the line on {touch.axis} has no distance from the {touch.face}")
+    part = standing.placement.on_part(standing.work)
+    spot = [sum(ends) / 2 for ends in zip(*extent(part), strict=True)]
+    for face, inward in ((touch.on, 0.0), (touch.face, read(touch.distance))):
+        axis = [abs(way) for way in OUTWARD[face]].index(1)
+        side = OUTWARD[face][axis]
+        spot[axis] = extent(part)[1 if side > 0 else 0][axis] - side * inward
+    on_machine = standing.placement.turn @ np.array(spot) + standing.placement.shift
+    return float(on_machine[AXES.index(touch.axis)])
 
 
 def edge_touch(touch: Touch, standing: Standing, card: Card, read: Reader) -> float:

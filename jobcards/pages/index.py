@@ -37,6 +37,7 @@ OPERATIONS = {
     "grooves": "serrations",
     "vee grooves": "serrations",
     "slope": "angle milling",
+    "cornered vee": "angle milling",
     "tilted edges": "angle milling",
     "shaped": "shaping",
     "shaped vee": "shaping",

@@ -35,6 +35,7 @@ SIZES_OF = {
     "grooves": ("depth", "tilt"),
     "tilted edges": ("tilt", "touch", "depth"),
     "slope": ("depth", "angle"),
+    "cornered vee": ("depth",),
     "strokes": ("depth",),
     "plunged strokes": ("depth",),
     "vee grooves": ("depth", "angle"),

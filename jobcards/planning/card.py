@@ -109,10 +109,11 @@ class ClampPlan:
 class HoldPlan:
     """How the work is held. `fixed_jaw` is the face that looks away from you, whatever holds it.
 
-    kind: "vise" | "sine bar in vise" | "angle block in vise" ("tilt", set by `set_by`) | "table clamps" | "angle plate" | "chuck" | "collet" | "hand".
+    kind: "vise" | "sine bar in vise" | "angle block in vise" | "table clamps" | "angle plate" | "chuck" | "collet" |
+    "hand".
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
-    on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt".
+    on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt"; set against an angle block: "tilt".
     under `clamps`: "clamp length", "clamp width", "clamp thickness", "reach", "stud", "stud gap" (from the work's
     edge), "heel", "stands up"; parallels as in the vise; an angle plate's "plate width", "plate height", "plate depth",
     "plate thickness", and "proud" above it.
@@ -221,7 +222,7 @@ class Cut:
     "plunge", "counterbore": flat-bottomed, positions x, y; "diameter", "depth".
     "bore": boring head; positions x, y; "diameter", "depth".
     "grooves": one groove a position x (bottom of the groove), along y; or y, along x; "depth", "tilt" (head from
-    upright). "cornered vee": position x the cutter's corner at the bottom, `lean` where its upright flank stands; "depth".
+    upright). "cornered vee": position x the cutter's corner at the bottom, `lean` to its upright flank; "depth".
     "tilted edges": chamfers with the head tilted; "touch" (height set at the edge), "depth", "past", "angle".
     "slope": the cutter levels the tilted work; "depth" below the corner touched; positions x from, to.
     "turn": a position a pass: x dial setting, z length from the faced end; "diameter" reached, "length".

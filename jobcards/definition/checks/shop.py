@@ -10,7 +10,7 @@ from jobcards.definition.features.holes import TAP_DRILL
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
-from jobcards.definition.shop import Bench, Lathe, Mill, Shop, SineBar, VBlock
+from jobcards.definition.shop import AngleBlock, Bench, Lathe, Mill, Shop, SineBar, VBlock
 from jobcards.definition.shop_dividing import Indexer
 
 
@@ -57,10 +57,10 @@ def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
     if not hold.on:
         return
     yield from missing(hold.on, shop.holding, "in the shop's holding list", hold.place("on"))
-    on_sine_bar = isinstance(shop.holding.get(hold.on), SineBar)
-    if on_sine_bar and not hold.high_end:
-        yield Problem(hold.mark, "the end that stands higher on the sine bar is missing", "write high end: left end")
-    if hold.high_end and hold.on in shop.holding and not on_sine_bar:
+    tilts = isinstance(shop.holding.get(hold.on), SineBar | AngleBlock)
+    if tilts and not hold.high_end:
+        yield Problem(hold.mark, f"the end that stands higher on the {hold.on} is missing", "write high end: left end")
+    if hold.high_end and hold.on in shop.holding and not tilts:
         yield Problem(hold.place("high_end"), f"nothing stands higher on {hold.on}", "leave high end out")
 
 

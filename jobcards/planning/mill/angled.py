@@ -5,6 +5,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.holes import hand_turns
+from jobcards.planning.mill.suits import wrong_cutter
 from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
 from jobcards.planning.mill.tilted_vee import FED
 from jobcards.planning.number import Number, Show
@@ -12,6 +13,8 @@ from jobcards.planning.orientation import Lie, reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade import angles, cutting, grooves, setups
+
+LEVELLERS = ("end mill", "face mill")
 
 
 def plan_grooves(asked: MillCut) -> Cut | None:
@@ -113,7 +116,14 @@ def plan_slope(asked: MillCut) -> Cut | None:
     """A slope cut level on tilted work: touch the highest corner, then raise by what the slope's length asks for."""
     work, cut_id, feature, tool = asked.work, asked.id, asked.feature, asked.tool
     lying, mill = asked.lying, asked.mill
-    start, angle = feature.sizes["start"], feature.sizes["angle"]
+    bevel = feature.shape == "bevel"
+    start, angle = feature.sizes["start" if bevel else "size"], feature.sizes["angle"]
+    toward = feature.toward if bevel else feature.edges[0]
+    if asked.cutter.kind not in LEVELLERS:
+        wrong_cutter(
+            asked, f"“{asked.operation.cutter}” does not mill tilted work level", "take an end mill or a face mill"
+        )
+        return None
     depth = work.of(cut_id).length(
         "depth",
         angles.raise_for_flat,
@@ -140,13 +150,14 @@ def plan_slope(asked: MillCut) -> Cut | None:
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     words: list[Line] = [
         line(
-            "Scribe a line {start} from the {face} on the front, where the slope shall start.",
+            "Scribe a line {start} from the {face} on the {on}, where the slope shall start.",
             start=start,
-            face=feature.toward,
+            face=toward,
+            on="front" if bevel else feature.enters,
         ),
         line("Touch the corner that stands highest, then raise the work by {depth} altogether.", depth=depth),
         rates.depth_words(passes),
-        line("The flat grows from the {face} and just reaches the line at the last pass.", face=feature.toward),
+        line("The flat grows from the {face} and just reaches the line at the last pass.", face=toward),
     ]
     return Cut(
         cut_id,

@@ -2,7 +2,8 @@
 
 from jobcards.planning import rates
 from jobcards.planning.card import Cut
-from jobcards.planning.mill import tilted_edges, tilted_vee
+from jobcards.planning.mill import tilted_edges, tilted_groove, tilted_vee
+from jobcards.planning.mill.angled import plan_slope
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.formed import formed_cut
 from jobcards.planning.mill.milled import areas, ready
@@ -16,6 +17,8 @@ from jobcards.trade import side_milling, vees
 
 def plan_vee_cut(asked: MillCut) -> Cut | None:
     """A V-groove with a V-cutter, straight down the middle; or with the corner of an end mill in a tilted head."""
+    if on_tilted_work(asked):
+        return tilted_groove.plan_cornered_vee(asked)
     if asked.cutter.kind == "end mill":
         return tilted_vee.plan_tilted_vee(asked)
     if not ready(asked):
@@ -122,8 +125,15 @@ def vee_cut_depth(asked: MillCut) -> tuple[Number, list[Line]]:
     return depth, [line("The cutter leaves a flat of {flat} at the bottom; the width is as drawn.", flat=flat)]
 
 
+def on_tilted_work(asked: MillCut) -> bool:
+    """Whether the work is held tilted."""
+    return asked.set_up.hold is not None and bool(asked.set_up.hold.high_end)
+
+
 def plan_chamfer_cut(asked: MillCut) -> Cut | None:
     """Edges chamfered with the flank of a chamfer mill; or with a square cutter, the head tilted."""
+    if on_tilted_work(asked):
+        return plan_slope(asked)
     if asked.cutter.kind in tilted_edges.CUTTERS:
         return tilted_edges.plan_tilted_edges(asked)
     if not ready(asked):

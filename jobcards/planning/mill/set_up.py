@@ -6,7 +6,7 @@ from jobcards.definition.shop_clamping import AnglePlate, TableClamps
 from jobcards.planning import serrated_cuts
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, SetUpPlan
 from jobcards.planning.holes.depths import beyond
-from jobcards.planning.mill import angled, edges, formed, holes, milled, tilted_edges, tilted_head
+from jobcards.planning.mill import angled, edges, formed, holes, milled, tilted_edges, tilted_head, tilted_work
 from jobcards.planning.mill.angle_plate import plan_on_plate
 from jobcards.planning.mill.clamp_room import check_clamp_room
 from jobcards.planning.mill.clamped import plan_on_table
@@ -14,7 +14,6 @@ from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.kept_zero import keep_zero
 from jobcards.planning.mill.lettered import lettered
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
-from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.vise import Needs, plan_vise
 from jobcards.planning.mill.zero import OPPOSITE, Zeros, plan_zero, surface_touch
 from jobcards.planning.number import Number
@@ -37,13 +36,19 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
         return None
     lying = lie(hold.up, hold.away, route.shape, route.standing)
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
-    if set_up.keep_zero and route.zeros is not None:
+    sloped = tilted_work.tilted_features(route, set_up)
+    if sloped and not tilted_work.suits(route, set_up, set_up_id, lying, sloped):
+        return None
+    grooves = [feature for feature in sloped if feature.shape == "V-groove"]
+    zeros: Zeros | None
+    if grooves:
+        zeros = tilted_work.plan_tilted_zero(work, set_up, set_up_id, lying, grooves[0])
+    elif set_up.keep_zero and route.zeros is not None:
         zeros = keep_zero(work, set_up_id, set_up, lying, route.zeros)
     else:
         zeros = plan_zero(work, set_up_id, set_up, lying, step)
-    sloped = [f for o in set_up.operations if (f := route.feature(o)) is not None and f.shape == "bevel"]
-    held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped, mill)
-    if held is None:
+    held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped, mill) if zeros is not None else None
+    if held is None or zeros is None:
         return None
     cuts = tuple(
         c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
@@ -61,7 +66,7 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
         None if sloped else route.standing.get(hold.up),
     )
     on_edges = bool(cuts) and all(cut.kind == "tilted edges" for cut in cuts)  # each touched by itself
-    touches = zeros.touches + ((touch,) if touch and not on_edges else ())
+    touches = zeros.touches + ((touch,) if touch and not on_edges and not grooves else ())
     tilted_head.check_same(work, set_up, cuts)
     notes, after = tilted_head.notes(work, set_up_id, cuts)
     if set_up.keep_zero and before is not None:
@@ -80,7 +85,7 @@ def hold_at_mill(
     sloped: list[FeaturePlan],
     mill: kit.Mill | None = None,
 ) -> HoldPlan | None:
-    """In the vise on parallels, tilted on a sine bar for a slope, or under clamps on the table."""
+    """In the vise on parallels, tilted for what is cut on a slope, or under clamps on the table."""
     work, hold = route.work, set_up.hold
     assert hold is not None
     if mill is not None and not sloped and isinstance(work.shop.holding.get(hold.holder), TableClamps):
@@ -93,7 +98,7 @@ def hold_at_mill(
         )
         return None
     if sloped:
-        return plan_sine_hold(work, set_up_id, set_up, lying, route.shape, sloped[0].sizes["angle"])
+        return tilted_work.plan_tilted_hold(route, set_up, set_up_id, lying, sloped)
     needs = vise_needs(route, set_up, set_up_id, zeros)
     return plan_vise(
         work,
