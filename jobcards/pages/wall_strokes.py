@@ -19,7 +19,8 @@ def stroke_lines(positions: Sequence[Position], strong: Callable[[Number], Html]
         still = [(axis, one) for axis, one, other in axes if one and other and one.shown == other.shown]
         words = [join([f"{axis} ", strong(one)]) for axis, one in still]
         words += [join([f"{axis} ", strong(one), " to ", strong(other)]) for axis, one, other in moved]
-        yield element("span", join(words, ", "), class_="reading")
+        read = (element("span", word, class_="reading") for word in words)
+        yield element("span", join(read, " "), class_="wall-place")
 
 
 def told(strokes: Sequence[Stroke]) -> Sequence[Stroke]:
