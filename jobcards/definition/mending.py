@@ -18,6 +18,9 @@ from jobcards.definition.reading.yaml_nodes import Mapping, Node, Scalar, Sequen
 ROUNDS = 6  # so often may a mistake stand behind another
 SAYS = re.compile(r"write “([^”]+)”")
 UNUSED = re.compile(r"the size “([^”]+)” is never used")
+UNCUT = re.compile(r"the feature “([^”]+)” of .* is never cut to size")
+EMPTIED = re.compile(r"the list is empty|nothing is named here|nothing is done in the set-up|nothing is cut here")
+LOST = re.compile(r"“([^”]+)” is not a (?:feature|part|size|set-up)|no requirement is called “([^”]+)”")
 NEEDED = {  # what may stand for a text or word of the head that cannot be read
     "title": "A job",
     "scenario": "Invented.",
@@ -28,6 +31,9 @@ NEEDED = {  # what may stand for a text or word of the head that cannot be read
 }
 ISSUE = {"letter": "A", "date": "2026-01-01", "change": "First issue."}
 NO_MEASURE = ("shape", "with", "ends with", "machine", "in", "on", "by", "cut", "material", "thread", "set-up")
+DOING = ("operations", "square up", "saw", "heat", "grind", "assemble", "inspect", "lay out")
+KEY, GUESSED = re.compile(r"there is no key|the key “[^”]+” is missing"), "cannot stand here"
+NEAR = 4  # lines
 TEXTS = ("why", "check", "caution", "after", "note", "stopping point")  # nothing rests on these
 SHAPING = ("block", "turned", "blank", "features", "route")  # without these a part is nothing
 
@@ -39,13 +45,12 @@ def all_told(path: Path) -> tuple[list[Problem], "Rest | None"]:
     except ProblemsFound as error:
         return error.problems, None
     told: list[Problem] = []
-    words = [scalar.text for scalar in measures(root)]
     rest = Rest(copy.deepcopy(root))
     for _ in range(ROUNDS):
         try:
             job_of(copy.deepcopy(rest.root), reader, path, "")
         except ProblemsFound as error:
-            new = [problem for problem in error.problems if is_new(problem, told, words)]
+            new = [problem for problem in error.problems if is_new(problem, told, root)]
             told += new
             if all(UNUSED.fullmatch(problem.wrong) for problem in error.problems):
                 return told, rest.to_plan()
@@ -58,12 +63,28 @@ def all_told(path: Path) -> tuple[list[Problem], "Rest | None"]:
     return told, None
 
 
-def is_new(problem: Problem, told: list[Problem], words: list[str]) -> bool:
-    """Whether a problem is of its own: not told yet, and no size that only lost its use by what was left out."""
+def is_new(problem: Problem, told: list[Problem], root: Mapping) -> bool:
+    """Whether a problem is of its own: not told yet, and not there only because something was left out of the root."""
     if any(other.mark == problem.mark for other in told):
         return False
-    unused = UNUSED.fullmatch(problem.wrong)
-    return not (told and unused and any(names(text, unused[1]) for text in words))
+    if not told:
+        return True
+    if KEY.search(problem.wrong) and any(GUESSED in other.wrong and near(other, problem) for other in told):
+        return False
+    unused, uncut = UNUSED.fullmatch(problem.wrong), UNCUT.search(problem.wrong)
+    if unused:
+        return not any(names(scalar.text, unused[1]) for scalar in measures(root))
+    if uncut:
+        return uncut[1] not in {text_of(at(mapping, "cut")) for mapping in mappings(root)}
+    if EMPTIED.search(problem.wrong):
+        return False
+    lost = LOST.search(problem.wrong)
+    return lost is None or all((lost[1] or lost[2]) not in mapping.entries for mapping in mappings(root))
+
+
+def near(one: Problem, other: Problem) -> bool:
+    """Whether two problems are of one shape or set-up, as far as their lines tell."""
+    return abs(one.mark.line - other.mark.line) < NEAR
 
 
 def names(text: str, size: str) -> bool:
@@ -86,6 +107,14 @@ def measures(node: Node | None) -> Iterator[Scalar]:
     for key, below in children(node):
         if key not in NO_MEASURE:
             yield from measures(below)
+
+
+def mappings(node: Node | None) -> Iterator[Mapping]:
+    """Every mapping at and below a node."""
+    if isinstance(node, Mapping):
+        yield node
+    for _, below in children(node):
+        yield from mappings(below)
 
 
 def children(node: Node | None) -> list[tuple[str, Node]]:
@@ -131,6 +160,13 @@ class Rest:
         """Nothing may stand empty for what was left out of it."""
         for name in self.parts():
             part = at(self.root, "parts", name)
+            for number, set_up in reversed(children(at(part, "route"))):
+                for key in ("operations", "inspect", "lay out"):
+                    if isinstance(at(set_up, key), Sequence) and not children(at(set_up, key)):
+                        remove(set_up, key)
+                        self.unplanned.add(name)
+                if not any(at(set_up, key) is not None for key in DOING):
+                    remove(at(part, "route"), number)
             if any(at(part, key) is not None and not children(at(part, key)) for key in ("features", "route")):
                 remove(at(self.root, "parts"), name)
         for key in ("requirements", "variants", "learn"):
@@ -161,7 +197,7 @@ class Rest:
 
     def write(self, problem: Problem, wrong: str, instead: str) -> bool:
         """Put a word in the place of another; whether that was possible."""
-        for mapping in self.mappings(self.root):
+        for mapping in mappings(self.root):
             key = mapping.keys.get(wrong)
             if key is not None and key.mark == problem.mark and wrong in mapping.entries:
                 if instead in mapping.entries:
@@ -176,13 +212,6 @@ class Rest:
                 scalar.text = scalar.text[:before] + instead + scalar.text[before + len(wrong) :]
                 return True
         return False
-
-    def mappings(self, node: Node) -> Iterator[Mapping]:
-        """Every mapping at and below a node."""
-        if isinstance(node, Mapping):
-            yield node
-        for _, below in children(node):
-            yield from self.mappings(below)
 
     def place_of(self, problem: Problem) -> list[str]:
         """The keys that lead to what a problem stands in: the last that begins before it."""
@@ -303,7 +332,7 @@ class Rest:
         """The parts that can still be planned, and what planning needs beside them."""
         for name in self.unplanned:
             remove(at(self.root, "parts"), name)
-        for key in ("picture", "variants", "requirements"):
+        for key in ("picture", "variants"):
             remove(self.root, key)
         return self if self.parts() else None
 

@@ -18,6 +18,7 @@ from jobcards.pages.to_mend import to_mend_page
 from jobcards.pages.used import used_on
 from jobcards.pages.wall import wall_page
 from jobcards.pages.worked import Worked, every_card
+from jobcards.planning import problems_of
 from jobcards.planning.card import Card
 
 
@@ -45,7 +46,9 @@ def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bo
             except ProblemsFound as found:
                 if not forgiving:
                     raise
-                yield SiteFile(f"jobs/{path.stem}/index.md", to_mend_page(path, found.problems), str(found))
+                problems = problems_of(path, kit) or found.problems  # those that stand behind others as well
+                told = "\n".join(map(str, problems))
+                yield SiteFile(f"jobs/{path.stem}/index.md", to_mend_page(path, problems), told)
     cards = [each.card for each in made]
     if not only:
         draw_ahead(made)
@@ -74,7 +77,9 @@ def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
     card = worked.card
     rehearsals, pictures = shown_now(worked)
     folder = f"jobs/{card.slug}"
-    yield SiteFile(f"{folder}/index.md", card_page(card, rehearsals, pictures))
+    sound = all(each.passed for each in rehearsals)
+    told = "" if sound else f"{card.slug}: the dry run does not agree with the drawing. Do not cut to this card."
+    yield SiteFile(f"{folder}/index.md", card_page(card, rehearsals, pictures), told)
     yield SiteFile(f"{folder}/wall/index.md", wall_page(card, site_url))
     yield SiteFile(f"{folder}/record/index.md", record_page(card, site_url))
     yield SiteFile(f"{folder}/numbers.json", as_json(published(card, rehearsals)))
