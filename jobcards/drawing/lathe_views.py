@@ -13,6 +13,7 @@ from jobcards.planning.card import FeaturePlan, ShapePlan
 
 IN_AN_END = ("turned bore", "taper bore", "bore thread", "bore groove", "tapped end", "centre hole")
 HATCH = 0.75 * EM  # from line to line, on paper
+HAIR = 1e-6
 GAP = (Piece(" ", small=True),)
 
 
@@ -108,6 +109,11 @@ def spot(feature: FeaturePlan, shape: ShapePlan, solid: Solid) -> tuple[float, f
         way = 1 if feature.enters == "right end" else -1
         outer = outside_at(solid, sizes["at"].value - way * 1.01 * rounded)
         return sizes["at"].value - way * 0.29 * rounded, outer - 0.29 * rounded
+    if feature.shape == "turned diameter":
+        ends = [sizes[name].value for name in ("from", "to")]
+        beside = [min(max(end + way, 0.0), whole) for end, way in zip(ends, (-HAIR, HAIR), strict=True)]
+        wide = [outside_at(solid, place) for place in beside]
+        return ends[wide.index(max(wide))], sizes["diameter"].value / 2
     middle = (sizes["from"].value + sizes["to"].value) / 2
     return middle, outside_at(solid, middle)
 
@@ -134,6 +140,9 @@ def outside_at(solid: Solid, x: float) -> float:
 def told(feature: FeaturePlan) -> Rows:
     """What a leader says of a shape."""
     sizes = feature.sizes
+    if feature.shape == "turned diameter":
+        corner = sizes.get("corner radius")
+        return () if corner is None else ((*amount(corner, "R"), *words(" at most in the corner", small=True)),)
     if feature.shape in ("turned groove", "undercut"):
         across: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
         return (across, (*amount(sizes["width"]), *words(" wide", small=True)))
@@ -151,6 +160,9 @@ def told(feature: FeaturePlan) -> Rows:
         return (said, words("through", small=True)) if feature.through else (said,)
     if feature.shape == "turned bore":
         row: Row = (*amount(sizes["diameter"], "⌀"), *GAP, *tolerance(sizes["diameter"]))
+        corner = sizes.get("corner radius")
+        if corner is not None:
+            return (row, (*amount(corner, "R"), *words(" at most round its bottom", small=True)))
         return (row, words("through", small=True)) if feature.through else (row,)
     if feature.shape == "tapped end":
         return ((Piece(feature.thread, sizes["diameter"].id),), words("full thread as deep as shown", small=True))

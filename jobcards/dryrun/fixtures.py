@@ -99,8 +99,8 @@ def sine_bar(hold: HoldPlan, read: Reader, work: Solid, side: int) -> Solid:
     return prism(outline, middle - width / 2, middle + width / 2, "y")
 
 
-def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]:
-    """Chuck jaws or collet as a ring round the work, with its face at z = 0."""
+def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid, corner: float = 0.0) -> dict[str, Solid]:
+    """Chuck jaws or collet as a ring round the work, its face at z = 0; its edge clears a radius in a corner."""
     low, high = extent(work)
     held = read.size(hold.sizes, "held diameter") or 2 * high[0]
     grip = read.size(hold.sizes, "grip") or -low[2]
@@ -110,6 +110,8 @@ def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]
         bar = min(held, 2 * radii_at(work, high[2] - MOST)[1])  # the hole as it is by now
         return {"chuck": cylinder(bar, low[2] - grip / 2, high[2] + grip / 2)}
     solids = {"chuck": ring(held, held + 2 * grip, -grip, 0.0)}
+    if corner > 0:
+        solids["chuck"] -= cone(-corner, held, corner, held + 4 * corner)
     return solids
 
 

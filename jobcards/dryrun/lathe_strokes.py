@@ -10,9 +10,9 @@ import math
 from collections.abc import Callable, Mapping
 
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.revolved import centre_hole, drilled_hole, outside_cone, radii_at, rounding
+from jobcards.dryrun.revolved import bottom_fillet, centre_hole, drilled_hole, outside_cone, radii_at, rounding
 from jobcards.dryrun.solids import Solid, cylinder, extent, ring
-from jobcards.dryrun.turned_stroke import AtLathe, Stroke
+from jobcards.dryrun.turned_stroke import AtLathe, Stroke, nose_of
 from jobcards.planning.card import Cut
 
 MARKED = ("thread", "bore thread", "knurl")
@@ -110,14 +110,16 @@ def bore(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     touched = radii_at(lathe.work, lathe.end - AT_END)[1]
     if touched <= 0:
         raise CannotFollow(f"{cut.id}: there is no hole whose wall could be touched")
-    strokes = []
+    strokes, nose = [], nose_of(cut, lathe.read)
     for position in cut.positions:
         if position.x is None or position.z is None:
             raise CannotFollow(f"the card gives {cut.id} no dial setting or no depth")
         radius = touched - lathe.read(position.x) * lathe.infeed_of_dial
         if radius <= 0:
             raise CannotFollow(f"{cut.id}: the dial setting goes past the centre")
-        strokes.append(one(cylinder(2 * radius, lathe.end - lathe.read(position.z), lathe.end + radius)))
+        bottom = lathe.end - lathe.read(position.z)
+        solid = cylinder(2 * radius, bottom, lathe.end + radius)
+        strokes.append(one(solid - bottom_fillet(radius, bottom, nose) if nose > 0 else solid))
     return strokes
 
 
@@ -163,7 +165,6 @@ def marked_sweep(cut: Cut, lathe: AtLathe) -> Solid:
         return cylinder(lathe.read(cut.sizes["diameter"]), lathe.end - length, lathe.end + length / 10)
     across = lathe.read(cut.sizes["diameter"]) if "diameter" in cut.sizes else 2 * lathe.touched_radius
     return ring(across, lathe.outer, lathe.end - length, lathe.end)
-
 
 
 STROKES: Mapping[str, Callable[[Cut, AtLathe], list[Stroke]]] = {

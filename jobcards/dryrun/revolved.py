@@ -8,6 +8,7 @@ import numpy as np
 from jobcards.dryrun.solids import SIDES, Solid, cone, cylinder, drill
 
 ARC = 24  # chords in a quarter of a rounded corner
+NOSE_ARC = 6  # and in that which a tool's nose leaves
 CENTRE = 30.0  # degrees: half of a centre's 60
 PILOT_POINT = 118.0
 
@@ -41,6 +42,38 @@ def rounding(radius: float, corner: float, size: float, way: int) -> Solid:
     if way < 0:
         solid = solid.scale((1.0, 1.0, -1.0))
     return solid.translate((0.0, 0.0, corner))
+
+
+def fillet(radius: float, corner: float, size: float, way: int) -> Solid:
+    """What a tool's nose leaves in the corner of a shoulder at height `corner`, on the side plus (way 1) or minus.
+
+    It reaches a little into the metal beside it, so that no face lies on the work's.
+
+    >>> left = fillet(1.0, 0.0, 0.1, 1) - cylinder(2.0, -1.0, 1.0) - cylinder(3.0, -1.0, 0.0)
+    >>> round(left.volume() / (2 * math.pi), 3)  # Pappus: (1 - pi/4) of the radius squared, 1.0223 from the axis
+    0.002
+    """
+    into = size / 4
+    arc = [
+        (radius + size - size * math.sin(turn), size - size * math.cos(turn))
+        for turn in (step / NOSE_ARC * math.pi / 2 for step in range(NOSE_ARC + 1))
+    ]
+    outline = [(radius - into, -into), (radius + size, -into), *arc, (radius - into, size)]
+    section = manifold3d.CrossSection([[(r, z) for r, z in outline]], manifold3d.FillRule.NonZero)
+    solid = section.revolve(SIDES)
+    return (solid if way > 0 else solid.scale((1.0, 1.0, -1.0))).translate((0.0, 0.0, corner))
+
+
+def bottom_fillet(radius: float, bottom: float, size: float) -> Solid:
+    """What a boring bar's nose leaves round the bottom of a bore that goes down to a height."""
+    into = size / 4
+    arc = [
+        (radius - size + size * math.sin(turn), size - size * math.cos(turn))
+        for turn in (step / NOSE_ARC * math.pi / 2 for step in range(NOSE_ARC + 1))
+    ]
+    outline = [(radius - size, -into), (radius + into, -into), (radius + into, size), *arc[::-1]]
+    section = manifold3d.CrossSection([[(r, z) for r, z in outline]], manifold3d.FillRule.NonZero)
+    return section.revolve(SIDES).translate((0.0, 0.0, bottom))
 
 
 def outside_cone(outer: float, low: float, low_diameter: float, high: float, high_diameter: float) -> Solid:

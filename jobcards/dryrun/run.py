@@ -237,15 +237,15 @@ class Maker:
         lathe = lathe_of(self.card, set_up.machine)
         if lathe is None or set_up.hold is None:
             raise CannotFollow(f"{set_up.id} has no lathe of the shop, or does not tell how the work is held")
-        placement = turning.chucked(self.work, set_up.hold, self.read)
-        fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work))
+        corner = turning.left_in_corners(self.part, self.read)
+        placement = turning.chucked(self.work, set_up.hold, self.read, corner)
+        fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work), corner)
         if not any(cut.kind == "centre drill" for cut in set_up.cuts):
             fixtures |= tail_centre(set_up.hold, self.read, placement.on_machine(self.work))
         self.begin(set_up, placement, fixtures)
         touched = turning.touch_bar(set_up.zero, placement.on_machine(self.work), self.card, lathe, self.read)
         for cut in machine_cuts(set_up):
             now = replace(touched.now(placement.on_machine(self.work)), supported="centre" in fixtures)
-            touched = now = turning.at_the_dial(cut, now)
             touched = now = turning.at_the_dial(cut, now)
             if cut.kind in lathe_strokes.MARKED:
                 self.marked(set_up, cut, now, fixtures)

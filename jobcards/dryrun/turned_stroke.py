@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 
 from jobcards.dryrun.reading import Reader
 from jobcards.dryrun.solids import Solid, extent
+from jobcards.planning.card import Cut
 
 
 @dataclass(frozen=True)
@@ -38,6 +39,12 @@ class AtLathe:
         """The radius the tool cuts at a dial setting."""
         touched = self.touched_radius if self.dial_radius is None else self.dial_radius
         return touched - (dial - self.preset) * self.infeed_of_dial
+
+
+def nose_of(cut: Cut, read: Reader) -> float:
+    """The radius of a turning tool's nose, which it leaves in a corner; a wheel and a pointed tool leave none."""
+    known = cut.kind != "grind round" and cut.cutter is not None and "nose radius" in cut.cutter.sizes
+    return read(cut.cutter.sizes["nose radius"]) if known and cut.cutter is not None else 0.0
 
 
 @dataclass(frozen=True)

@@ -3,8 +3,8 @@
 The dial of the cross slide reads nothing, or its preset, where the tool touched the bar's outside as it really is. What
 a mark of the dial moves is the shop's affair: a dial that reads the diameter takes the diameter down by what it reads,
 one that reads the infeed by twice that. Lengths count from the end as it stands: the faced one once it is faced.
-The tool's nose is taken as sharp: the small fillet it leaves in a corner is not reckoned. A shoulder that stands out
-farther than what is held lies back against chuck or collet.
+The tool's nose leaves its radius in the corner of a shoulder; a chamfering or facing tool is taken as sharp. A shoulder
+that stands out farther than what is held lies back against chuck or collet, whose corner clears such a radius.
 """
 
 from collections.abc import Callable, Mapping, Sequence
@@ -15,11 +15,11 @@ from jobcards.dryrun import bore_strokes, lathe_strokes
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, on_spindle
 from jobcards.dryrun.reading import Reader, true_tip
-from jobcards.dryrun.revolved import radii_at
+from jobcards.dryrun.revolved import fillet, radii_at
 from jobcards.dryrun.solids import Solid, corners, cylinder, extent, ring
 from jobcards.dryrun.target.turned import chamfer
-from jobcards.dryrun.turned_stroke import AtLathe, Stroke
-from jobcards.planning.card import Card, Cut, HoldPlan, Touch
+from jobcards.dryrun.turned_stroke import AtLathe, Stroke, nose_of
+from jobcards.planning.card import Card, Cut, HoldPlan, PartPlan, Touch
 
 BY_DIAL = ("turn", "grind round", "turn groove", "taper by compound", "taper by set-over", "taper by form")
 MOVING = ("taper by compound", "thread", "turn bore", "bore taper", "bore thread", "bore groove")
@@ -46,13 +46,17 @@ def standing_out(work: Solid) -> float:
     return float((out[:, :2] ** 2).sum(axis=1).max() ** 0.5)
 
 
-def chucked(work: Solid, hold: HoldPlan, read: Reader) -> Placement:
-    """The work in chuck or collet: seated by its shoulder where one lies before the collet, else by stick-out."""
+def chucked(work: Solid, hold: HoldPlan, read: Reader, corner: float = 0.0) -> Placement:
+    """The work in chuck or collet: seated by its shoulder where one lies before the collet, else by stick-out.
+
+    `corner`: the radius that tools have left in the work's corners, which is no shoulder.
+    """
     placed = on_spindle(work, hold.out, 0.0)
     held = read.size(hold.sizes, "held diameter")
     if hold.kind in ("collet", "chuck") and held > 0:
         points = corners(placed.on_machine(work))
-        wider = points[(points[:, :2] ** 2).sum(axis=1) > (held / 2 * (1 + SEATED)) ** 2]
+        seat = max(held / 2 * (1 + SEATED), held / 2 + (1 + SEATED) * corner)
+        wider = points[(points[:, :2] ** 2).sum(axis=1) > seat**2]
         if len(wider):
             return on_spindle(work, hold.out, -float(wider[:, 2].min()))
     if "stick-out" not in hold.sizes:
@@ -75,9 +79,14 @@ def at_the_dial(cut: Cut, lathe: AtLathe) -> AtLathe:
     return replace(lathe, tool="" if cut.kind in MOVING else tool)
 
 
+def left_in_corners(part: PartPlan, read: Reader) -> float:
+    """The largest radius that a tool leaves in a corner of a part."""
+    return max((nose_of(cut, read) for s in part.set_ups for cut in s.cuts if cut.kind == "turn"), default=0.0)
+
+
 def turn(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     """A diameter turned down from the end, a position a pass."""
-    strokes = []
+    strokes, nose = [], nose_of(cut, lathe.read)
     for position in cut.positions:
         if position.x is None or position.z is None:
             raise CannotFollow(f"the card gives {cut.id} no dial setting or no length")
@@ -85,7 +94,10 @@ def turn(cut: Cut, lathe: AtLathe) -> list[Stroke]:
         if radius <= 0:
             raise CannotFollow(f"{cut.id}: the dial setting goes past the centre")
         over = radius / 10 if lathe.supported else radius
-        solid = ring(2 * radius, lathe.outer, lathe.end - lathe.read(position.z), lathe.end + over)
+        low = lathe.end - lathe.read(position.z)
+        solid = ring(2 * radius, lathe.outer, low, lathe.end + over)
+        if nose > 0:
+            solid -= fillet(radius, low, nose, 1)
         strokes.append(Stroke(solid, solid))
     return strokes
 

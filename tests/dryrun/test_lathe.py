@@ -12,7 +12,7 @@ from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
 from jobcards.dryrun.results import DryRun
 from jobcards.dryrun.revolved import centre_hole, outside_cone, radii_at, rounding
-from jobcards.dryrun.solids import SIDES, cylinder
+from jobcards.dryrun.solids import SIDES, Solid, cylinder, laid
 from jobcards.planning.card import Card, SetUpPlan
 from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, changed_card, lathe_card
 
@@ -57,6 +57,9 @@ MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {
     "infeed of the thread straight in": (SPINDLE, lambda v: v * 0.8746, "spindle-thread-end-stem-thread-15.infeed"),
     "drill's point forgotten": (PLUG, lambda v: v - 0.06, "stud-stud-tapped.depth"),
     "faced short at the second end": (SPINDLE, lambda v: v - 0.01, "spindle-nose.from"),
+    "a blunter tool than the card's": (SPINDLE, lambda v: 4 * v, "shop-turning-tool.nose-radius"),
+    "stopped where the diameter ends": (SPINDLE, lambda v: v - 1 / 64, "spindle-tail-end-body.past-end"),
+    "a blunter bar than the card's": (SPINDLE, lambda v: 4 * v, "shop-boring-bar.nose-radius"),
     "centre hole too deep": (SPINDLE, lambda v: v + 0.02, "spindle-right-centre.depth"),
 }
 
@@ -142,3 +145,32 @@ def test_a_tool_that_runs_into_the_centre_is_told(tmp_path: Path) -> None:
     run = dry_run(changed_card(tmp_path, SPINDLE, SUPPORTED, (FACED_FIRST, FACED_AFTER)))
     assert {hit.hits for hit in run.part("spindle").collisions} == {"centre"}
     assert {hit.cut_id for hit in run.part("spindle").collisions} == {"spindle-thread-end-face-right-end"}
+
+
+NOSE = 1 / 64
+HALF_UP = NOSE * (1 - math.sqrt(3) / 2)  # a quarter of a circle, at half of its height: what is left beside the wall
+
+
+def upright(work: Solid) -> Solid:
+    """A turned part with its left end at z = 0 and its axis along z."""
+    return laid(work, "y")
+
+
+def test_the_nose_leaves_its_radius_in_a_shoulder() -> None:
+    """The nose of 0.750 ends 2 from the left end at the collar of 1: beside that the work is a little thicker."""
+    work = upright(dry_run(lathe_card(SPINDLE)).part("spindle").result)
+    assert radii_at(work, 2 + NOSE / 2)[0] == pytest.approx(0.375 + HALF_UP, abs=2e-4)
+    assert radii_at(work, 2 + 2 * NOSE)[0] == pytest.approx(0.375, abs=1e-4)
+
+
+def test_the_bars_nose_leaves_its_radius_round_the_bottom() -> None:
+    """The bore of 0.501 is 1.250 deep from the left end."""
+    work = upright(dry_run(lathe_card(SPINDLE)).part("spindle").result)
+    assert radii_at(work, 1.25 - NOSE / 2)[1] == pytest.approx(0.2505 - HALF_UP, abs=3e-4)
+    assert radii_at(work, 1.25 - 2 * NOSE)[1] == pytest.approx(0.2505, abs=3e-4)
+
+
+def test_an_undercut_clears_the_corner() -> None:
+    """The stem's groove begins at its shoulder, so there is no radius beside it."""
+    work = upright(dry_run(lathe_card(SPINDLE)).part("spindle").result)
+    assert radii_at(work, 3.25 + NOSE / 2)[0] == pytest.approx(0.195, abs=3e-4)

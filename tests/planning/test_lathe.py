@@ -153,3 +153,33 @@ def test_places_of_a_grooving_tool_lie_over_one_another(tmp_path: Path) -> None:
     places = [position.z.published for position in cut.positions if position.z is not None]
     assert len(places) == 3
     assert all(abs(b - a) <= 0.09375 - 0.005 for a, b in pairwise(places))
+
+
+def test_a_corner_sharper_than_the_tool_is_told(tmp_path: Path) -> None:
+    """The turning tool's nose is 1/64; the corner at the collar may have 0.005."""
+    sharp = ("diameter: nose, from:", "diameter: nose, corner radius: 0.005, from:")
+    with pytest.raises(ProblemsFound, match=r"leaves 1/64 in the corner of “nose”, and 0\.005 is allowed"):
+        changed_card(tmp_path, SPINDLE, sharp)
+
+
+def test_a_sharp_bottom_is_told(tmp_path: Path) -> None:
+    sharp = ("{shape: turned bore, from: left end,", "{shape: turned bore, corner radius: 0, from: left end,")
+    with pytest.raises(ProblemsFound, match="leaves 1/64 in the corner of “tail bore”"):
+        changed_card(tmp_path, SPINDLE, sharp)
+
+
+def test_a_corner_with_an_undercut_may_be_sharp(tmp_path: Path) -> None:
+    """The stem's corner is cleared by its groove; the nose's may have as much as the tool leaves."""
+    card = changed_card(
+        tmp_path,
+        SPINDLE,
+        ("diameter: thread diameter,", "diameter: thread diameter, corner radius: 0,"),
+        ("{shape: turned diameter, diameter: nose,", "{shape: turned diameter, diameter: nose, corner radius: 1/64,"),
+    )
+    told = [as_text(step) for s in card.set_ups for c in s.cuts if c.feature in ("nose", "stem") for step in c.steps]
+    assert sum("leaves a fillet of" in each for each in told) == 1
+
+
+def test_a_diameter_that_ends_at_no_shoulder_is_turned_on_by_the_nose() -> None:
+    """The collar ends 2-1/2 from the right end, where the body of the same diameter begins."""
+    assert lathe_card(SPINDLE).ledger["spindle-thread-end-collar.past-end"].value == pytest.approx(2.5 + 1 / 64)

@@ -49,6 +49,13 @@ class TurnedBore(Feature):
     enters: str = key(Choice(ENDS), "the end it goes in from", "right end", yaml="from")
     diameter: Expression = key(Length(positive=True), "across", "5/8")
     depth: Expression | str = key(Through(), "how deep, to its flat bottom", "through")
+    corner_radius: Expression | None = key(
+        Length(),
+        "most that may be left round its bottom, 0 where it must be sharp; left out, what the tool leaves",
+        "1/64",
+        yaml="corner radius",
+        default=None,
+    )
 
 
 @dataclass(kw_only=True)

@@ -14,6 +14,13 @@ class TurnedDiameter(Feature):
     diameter: Expression = key(Length(positive=True), "across", "3/4")
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
     length: Expression = key(Length(positive=True), "how long it is", "shank length")
+    corner_radius: Expression | None = key(
+        Length(),
+        "most that may be left in the corner at its shoulder, 0 where it must be sharp; left out, what the tool leaves",
+        "1/64",
+        yaml="corner radius",
+        default=None,
+    )
 
 
 @dataclass(kw_only=True)

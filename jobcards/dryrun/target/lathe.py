@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping
 
-from jobcards.dryrun.revolved import centre_hole, drilled_hole, outside_cone, radii_at, rounding
+from jobcards.dryrun.revolved import bottom_fillet, centre_hole, drilled_hole, outside_cone, radii_at, rounding
 from jobcards.dryrun.solids import Solid, cone, cylinder, ring
 from jobcards.dryrun.target.holes import made_diameter
 from jobcards.dryrun.target.place import BEYOND, TOUCHES
@@ -49,6 +49,12 @@ def facing_end(feature: FeaturePlan, part: PartPlan, solid: Solid) -> Solid:
     return solid.scale((1.0, 1.0, -1.0))
 
 
+def nose_of_last(cut: Cut | None, kind: str) -> float:
+    """The nose of the tool that finished a shape, where it was one that turns it."""
+    nose = cut.cutter.sizes.get("nose radius") if cut is not None and cut.kind == kind and cut.cutter else None
+    return nose.value if nose is not None else 0.0
+
+
 def bore(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:
     """A bore; one that is only drilled or reamed ends as the drill left it."""
     cuts = cuts_on(feature, part)
@@ -60,7 +66,8 @@ def bore(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:
         return
     if last is None or last.kind != "lathe drill":
         depth = feature.sizes["depth"].value
-        yield facing_end(feature, part, cylinder(diameter, -depth, over))
+        hole, nose = cylinder(diameter, -depth, over), nose_of_last(last, "turn bore")
+        yield facing_end(feature, part, hole - bottom_fillet(diameter / 2, -depth, nose) if nose > 0 else hole)
     if last is not None and last.kind != "turn bore":
         yield from as_drilled(feature, part)
 

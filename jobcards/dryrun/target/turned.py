@@ -1,10 +1,13 @@
 """A bar with its turned shapes."""
 
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.solids import Solid, cone, corners, cylinder, laid, ring
+from jobcards.dryrun.revolved import fillet
+from jobcards.dryrun.solids import Solid, cone, corners, cylinder, laid, nothing, ring
 from jobcards.dryrun.target import lathe
 from jobcards.dryrun.target.place import BEYOND, TOUCHES
-from jobcards.planning.card import PartPlan
+from jobcards.planning.card import FeaturePlan, PartPlan
+
+HAIR = 1e-6
 
 
 def turned_part(part: PartPlan) -> Solid:
@@ -20,7 +23,7 @@ def turned_part(part: PartPlan) -> Solid:
             # At an end of the part the ring stands out beyond it, so that no face of it lies on the end.
             low = sizes["from"] - (BEYOND * diameter if sizes["from"] <= TOUCHES else 0.0)
             high = sizes["to"] + (BEYOND * diameter if sizes["to"] >= length - TOUCHES else 0.0)
-            solid -= ring(sizes["diameter"], 2 * diameter, low, high)
+            solid -= ring(sizes["diameter"], 2 * diameter, low, high) - corners_left(feature, part)
         elif feature.shape not in ("turned chamfer", *lathe.TAKEN, *lathe.NOTHING_TAKEN):
             raise CannotFollow(f"the dry run does not know the shape “{feature.shape}” of {feature.name}")
     solid = lathe.take(solid, part)
@@ -28,6 +31,41 @@ def turned_part(part: PartPlan) -> Solid:
         if feature.dry_run and feature.shape == "turned chamfer":
             solid -= chamfer(solid, feature.sizes["size"].value, 1 if feature.enters == "right end" else -1, diameter)
     return laid(solid, "x")
+
+
+def corners_left(feature: FeaturePlan, part: PartPlan) -> Solid:
+    """What the turning tool's nose leaves in the corners where a larger diameter stands beside this one."""
+    left = nothing()
+    nose = nose_left(feature, part)
+    if nose <= 0:
+        return left
+    radius = feature.sizes["diameter"].value / 2
+    for side, way in (("from", 1), ("to", -1)):
+        place = feature.sizes[side].value
+        beside = radius_beside(part, place, way)
+        if beside > radius:
+            left += fillet(radius, place, nose, way) ^ cylinder(2 * beside, place - nose, place + nose)
+    return left
+
+
+def nose_left(feature: FeaturePlan, part: PartPlan) -> float:
+    """The nose of the tool that turned a diameter to size; nothing where a wheel went over it after."""
+    cuts = [cut for s in part.set_ups for cut in s.cuts if cut.feature == feature.name and not cut.rough]
+    return lathe.nose_of_last(cuts[-1] if cuts else None, "turn")
+
+
+def radius_beside(part: PartPlan, place: float, way: int) -> float:
+    """The radius that the drawing has just beyond a place; nothing beyond an end of the part."""
+    at = place - way * HAIR
+    sizes = part.shape.sizes
+    if not 0 < at < sizes["length"].value:
+        return 0.0
+    over = [
+        f.sizes["diameter"].value
+        for f in part.shape.features
+        if f.shape == "turned diameter" and f.sizes["from"].value <= at <= f.sizes["to"].value
+    ]
+    return min([*over, sizes["diameter"].value]) / 2
 
 
 def chamfer(solid: Solid, size: float, way: int, largest: float) -> Solid:

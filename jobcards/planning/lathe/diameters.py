@@ -3,9 +3,9 @@
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
-from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, past_parting, texts
+from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.ground import diameter_to_turn, is_wheel, plan_ground
-from jobcards.planning.lathe.outline import standing
+from jobcards.planning.lathe.shoulders import check_corner, turned_length
 from jobcards.planning.lathe.touching import touch_anew
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
@@ -25,8 +25,8 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
     found |= {"roughing feed a turn": rough["feed a turn"], "roughing feed": rough["feed"]}
     finish = diameter_to_turn(turn, cut_id, feature)
     length = turn.from_free_end(turn.far(sizes), f"{feature.name}: length from the faced end", f"{cut_id}.length")
-    if abs(length.value - turn.length.value) < 1e-9:
-        length = past_parting(turn, cut_id) or length
+    shoulder = check_corner(turn, operation, feature, tool)
+    length = turned_length(turn, cut_id, feature, tool, length)
     end = work.nothing(f"{cut_id}-touch.end", "the faced end")
     anew, touched = touch_anew(turn, cut_id, operation, end, work.rule("clearance"))
     reached = turned_diameters(turn, cut_id, met, finish)
@@ -45,7 +45,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
                 "measure."
             )
         )
-        words += nose_words(turn, cut_id, tool, found["feed a turn"], has_shoulder(turn, feature))
+        words += nose_words(turn, cut_id, tool, found["feed a turn"], shoulder)
     turn.turned_to(turn.far(sizes), reached[-1])
     return Cut(
         cut_id,
@@ -62,16 +62,6 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         caution=said["caution"],
         rough=operation.rough,
     )
-
-
-def has_shoulder(turn: Turning, feature: FeaturePlan) -> bool:
-    """Whether the diameter ends at a larger one."""
-    far = turn.far(dict(feature.sizes)).value
-    beyond = far - 1e-6 if turn.free_end == "right end" else far + 1e-6
-    if not 0 < beyond < turn.length.value:
-        return False
-    bar = turn.route.blank.sizes["diameter"]
-    return standing(turn.route.turned, beyond, bar).value > feature.sizes["diameter"].value + 1e-9
 
 
 def nose_words(turn: Turning, cut_id: str, tool: CutterPlan, feed: Number, shoulder: bool) -> list[Line]:
@@ -97,7 +87,7 @@ def nose_words(turn: Turning, cut_id: str, tool: CutterPlan, feed: Number, shoul
         said.append(line("Feed and nose leave a roughness of about {fine}; real work comes out rougher.", fine=fine))
     if shoulder:
         said.append(
-            line("The nose leaves a fillet of {nose} in the shoulder: see that what fits there clears it.", nose=nose)
+            line("The nose leaves a fillet of {nose} in the corner: see that what fits there clears it.", nose=nose)
         )
     return said
 

@@ -53,7 +53,12 @@ def plan_bore(work: Work, feature_id: str, name: str, written: Feature, part: Ma
     diameter = work.expression(f"{feature_id}.diameter", written.diameter, f"{name}: diameter")
     if diameter.value >= part["diameter"].value:
         raise CannotBeDone(f"{name} of {diameter.shown} leaves no wall in {part['diameter'].shown}")
-    return FeaturePlan(name, "turned bore", written.enters, {"diameter": diameter, "depth": depth}, through=through)
+    sizes = {"diameter": diameter, "depth": depth}
+    if written.corner_radius is not None:
+        sizes["corner radius"] = work.expression(
+            f"{feature_id}.corner-radius", written.corner_radius, f"{name}: most round its bottom"
+        )
+    return FeaturePlan(name, "turned bore", written.enters, sizes, through=through)
 
 
 def plan_tapped_end(

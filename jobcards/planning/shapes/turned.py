@@ -21,6 +21,10 @@ def plan_diameter(work: Work, feature_id: str, name: str, turned: Feature, block
     )
     diameter = work.expression(f"{feature_id}.diameter", turned.diameter, f"{name}: diameter")
     sizes = {"diameter": diameter, "from": begin, "length": length, "to": end}
+    if turned.corner_radius is not None:
+        sizes["corner radius"] = work.expression(
+            f"{feature_id}.corner-radius", turned.corner_radius, f"{name}: most in the corner at its shoulder"
+        )
     return FeaturePlan(name, "turned diameter", "", sizes)
 
 
