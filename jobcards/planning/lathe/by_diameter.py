@@ -128,13 +128,14 @@ def without_shoulder(
     A collet takes work in behind as thick as what it holds.
     """
     work, whole = route.work, present(route, set_up_id)
-    least = least_grip(route, set_up_id)
-    needed = asked_for(route, set_up_id, set_up, short=True)
-    out = said_to_stand_out(route, set_up_id, set_up, needed)
-    if out is None:
-        out = needed if chuck is None else asked_for(route, set_up_id, set_up, short=False)
-        if whole.value - out.value < least.value:
-            out = needed
+    assert set_up.hold is not None
+    if chuck is None or set_up.hold.stands_out is not None:
+        needed = asked_for(route, set_up_id, set_up, short=True)
+        out = said_to_stand_out(route, set_up_id, set_up, needed) or needed
+    else:
+        out = asked_for(route, set_up_id, set_up, short=False)
+        if whole.value - out.value < work.rule("least chuck grip").value:
+            out = asked_for(route, set_up_id, set_up, short=True)
     if chuck is not None:
         out = left_inside(route, set_up_id, set_up, chuck, feature.sizes["diameter"], out)
     inside = work.of(set_up_id).length("grip", milling.left_to_take, "part held", full=whole, taken=out)

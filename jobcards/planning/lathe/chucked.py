@@ -88,10 +88,12 @@ def left_inside(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chuck, a
     """
     work, hold = route.work, set_up.hold
     assert hold is not None
+    hole = narrowest(work, set_up, chuck)
+    if hole is None or across.value <= hole.value:
+        return asked
     depth = work.shop_length(f"shop-{slug(hold.holder)}.depth", chuck.jaw_depth, "length of the jaws")
     whole = present(route, set_up_id)
-    hole = narrowest(work, set_up, chuck)
-    if hole is None or across.value <= hole.value or whole.value - asked.value <= depth.value + 1e-9:
+    if whole.value - asked.value <= depth.value + 1e-9:
         return asked
     return work.of(set_up_id).length(
         "pushed-in", milling.left_to_take, "piece that does not go in between the jaws", full=whole, taken=depth
