@@ -11,6 +11,7 @@ from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
 from jobcards.definition.shop import AngleBlock, Bench, Lathe, Mill, Shop, SineBar, VBlock
+from jobcards.definition.shop_clamping import AnglePlate, TableClamps
 from jobcards.definition.shop_dividing import Indexer
 
 
@@ -33,7 +34,9 @@ def check_setup_in(setup: SetUp, shop: Shop) -> Iterator[Problem]:
     for name, mark, _ in process_cutters(setup):
         yield from missing_cutter(name, shop, mark)
     yield from check_process_in(setup, shop)
-    if setup.hold:
+    if setup.hold and setup.square_up and isinstance(shop.holding.get(setup.hold.holder), TableClamps | AnglePlate):
+        yield Problem(setup.hold.place("holder"), "a block is squared in the vise", "write in: vise")
+    elif setup.hold:
         yield from check_hold_in(setup.hold, shop)
     machine = shop.machines.get(setup.machine)
     if isinstance(machine, Mill | Lathe) and not setup.hold:

@@ -80,7 +80,7 @@ def check_through(work: Work, plan: PartPlan, asked: SetUp, hold: HoldPlan) -> N
     """What is cut through the work does not come down on the packing."""
     if hold.kind == "angle plate" or "parallel thickness" not in hold.sizes:
         return
-    seat, thick = OPPOSITE[hold.up], hold.sizes["parallel thickness"].value
+    seat = OPPOSITE[hold.up]
     axis = FACES[hold.clamps[0].over][0]
     sides = [face for face, (along, _) in FACES.items() if along == axis]
     for operation in asked.operations:
@@ -89,10 +89,22 @@ def check_through(work: Work, plan: PartPlan, asked: SetUp, hold: HoldPlan) -> N
             continue
         rects = [on_face(box, seat, block_of(plan.shape)) for box in boxes(feature, plan.shape)]
         for side in sides:
-            if covered([rect for rect in rects if rect is not None], beside(plan.shape, seat, side, thick)) > 0:
+            if covered([rect for rect in rects if rect is not None], packed(plan, hold, seat, side)) > 0:
                 work.problem(
                     operation.place("cut"),
                     f"“{feature.name}” comes through over the packing under the {side}",
                     "put the clamps over the other two faces, or cut it in another set-up",
                 )
                 break
+
+
+def packed(plan: PartPlan, hold: HoldPlan, seat: str, side: str) -> Rect:
+    """What of the underside lies on the packing along an edge: as broad and as long as that is."""
+    strip = beside(plan.shape, seat, side, hold.sizes["parallel thickness"].value)
+    block, long = block_of(plan.shape), hold.sizes["parallel length"].value / 2
+    axes = [axis for axis in range(3) if axis != FACES[seat][0]]
+    first, second = (
+        span if axis == FACES[side][0] else (max(0.0, block[axis] / 2 - long), min(block[axis], block[axis] / 2 + long))
+        for axis, span in zip(axes, strip, strict=True)
+    )
+    return first, second

@@ -7,7 +7,6 @@ from jobcards.definition.job import SetUp
 from jobcards.planning.card import ClampPlan, Cut, HoldPlan, Touch
 from jobcards.planning.mill.clamp_words import edge_axis
 from jobcards.planning.mill.zero import Zeros
-from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
 from jobcards.planning.shapes.place import AXES
 from jobcards.planning.work import Work
@@ -29,7 +28,7 @@ def check_clamp_room(
     clear = work.rule("clearance").value
     marks = {(operation.cut, operation.cutter): operation.place("cut") for operation in set_up.operations}
     for cut in cuts:
-        wide = max((n.value for n in widths_of(cut)), default=0.0)
+        wide = max(widths_of(cut), default=0.0)
         tool = cut.cutter.name.text if cut.cutter else "cutter"
         low = -cut.sizes["depth"].value if "depth" in cut.sizes else 0.0
         for clamp, space in zip(hold.clamps, spaces, strict=True):
@@ -69,12 +68,15 @@ def check_touch(
             return
 
 
-def widths_of(cut: Cut) -> Iterator[Number]:
-    """How wide the cutter sweeps."""
+def widths_of(cut: Cut) -> Iterator[float]:
+    """How wide the cutter sweeps; a corner-rounding cutter where it meets its shank."""
     if "diameter" in cut.sizes:
-        yield cut.sizes["diameter"]
-    if cut.cutter is not None and "diameter" in cut.cutter.sizes:
-        yield cut.cutter.sizes["diameter"]
+        yield cut.sizes["diameter"].value
+    tool = cut.cutter.sizes if cut.cutter is not None else {}
+    if "diameter" in tool:
+        yield tool["diameter"].value
+    if "tip" in tool and "radius" in tool:
+        yield tool["tip"].value + 2 * tool["radius"].value
 
 
 def space_of(clamp: ClampPlan, hold: HoldPlan, lying: Lie, base: str) -> list[Span]:

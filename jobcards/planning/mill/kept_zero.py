@@ -1,6 +1,6 @@
 """A zero kept over a flip against the same stop and jaw: where it then stands on the drawing."""
 
-from jobcards.definition.job import SetUp
+from jobcards.definition.job import Hold, SetUp
 from jobcards.planning.card import Touch
 from jobcards.planning.mill.zero import OPPOSITE, Zeros
 from jobcards.planning.number import Number
@@ -73,13 +73,19 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
 
 def clamps_moved(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros) -> Zeros:
     """The zero of work that stays where it lies while its clamps are moved, one after the other."""
+    assert set_up.hold is not None
     now, then = set_up.hold, before.hold
-    assert now is not None
     if then is None or (now.holder, now.up, now.away, now.on) != (then.holder, then.up, then.away, then.on):
         work.problem(
             set_up.place("keep_zero"),
             "work under clamps keeps its zero only where it stays as it lies while they are moved",
             "hold it as in the set-up before, or find zero anew",
+        )
+    elif now.on and edges_of(now) != edges_of(then):
+        work.problem(
+            set_up.hold.place("clamps"),
+            "the packing lies under the edges that were clamped before, and the new clamps would press on air",
+            "clamp over the same two edges, or lay the work flat on the table",
         )
     touches = []
     for axis in sorted(before.places):
@@ -93,6 +99,11 @@ def clamps_moved(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Ze
         far = next(face for face in FACES if lying.side(face) == (axis, 1))
         touches.append(Touch(axis, "kept", far, 1, nothing, None, None, said))
     return Zeros(dict(before.places), tuple(touches), "", "", now)
+
+
+def edges_of(hold: Hold) -> set[int]:
+    """The drawing axes along which the clamped faces look."""
+    return {FACES[clamp.over][0] for clamp in hold.clamps if clamp.over}
 
 
 def flipped_axes(set_up: SetUp, lying: Lie, before: Zeros) -> list[tuple[str, str]]:

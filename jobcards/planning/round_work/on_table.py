@@ -224,7 +224,7 @@ def check_round_room(
     half, block = hold.sizes["clamp width"].value / 2, hold.sizes["block length"].value / 2
     for cut in cuts:
         places = [zeros.places["x"].value + lying.sign("x") * p.x.value for p in cut.positions if p.x is not None]
-        wide = max((number.value for number in widths_of(cut)), default=0.0) / 2
+        wide = max(widths_of(cut), default=0.0) / 2
         low = "depth" in cut.sizes and cut.sizes["depth"].value > hold.sizes["over the block"].value - clear
         for clamp in hold.clamps:
             reach = wide + clear + (max(half, block) if low else half) - TINY
