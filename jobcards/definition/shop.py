@@ -20,6 +20,7 @@ from jobcards.definition.kinds import (
     key,
 )
 from jobcards.definition.model import Model
+from jobcards.definition.shop_bored_jaws import KINDS as BORED_JAWS_KINDS
 from jobcards.definition.shop_clamping import KINDS as CLAMPING_KINDS
 from jobcards.definition.shop_clamping import TSlots
 from jobcards.definition.shop_dividing import KINDS as DIVIDING_KINDS
@@ -354,6 +355,7 @@ HOLDER = OneOf(
         ("mandrel", Mandrel),
         ("faceplate", Faceplate),
         *DIVIDING_KINDS,
+        *BORED_JAWS_KINDS,
         *CLAMPING_KINDS,
     ),
 )

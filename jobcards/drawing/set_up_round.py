@@ -25,8 +25,19 @@ from jobcards.planning.card import HoldPlan, SetUpPlan, Touch
 WIDTH = 106.0
 INNER = 48.0  # mm: no view is drawn wider than this
 HIGH = 40.0  # nor higher
-NEAR_WORK = ("v-block", "fixed jaw", "moving jaw", "bed", "chuck", "dividing head", "rotary table", "centre")
-NAMED = ("v-block", "chuck", "dividing head", "rotary table", "centre")
+NEAR_WORK = (
+    "v-block",
+    "fixed jaw",
+    "moving jaw",
+    "bed",
+    "chuck",
+    "dividing head",
+    "rotary table",
+    "centre",
+    "near jaw",
+    "far jaw",
+)
+NAMED = ("v-block", "chuck", "dividing head", "rotary table", "centre", "near jaw")
 
 
 def round_picture(set_up: SetUpPlan, run: PartRun) -> Sheet:

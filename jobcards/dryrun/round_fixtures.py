@@ -21,6 +21,8 @@ def round_fixtures(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid
     held, grip = read.size(hold.sizes, "held diameter"), read.size(hold.sizes, "grip")
     if grip <= 0 or held <= 0:
         raise CannotFollow(f"the {hold.holder.text} holds nothing of the work")
+    if hold.kind == "bored jaws":
+        return soft_jaws(hold, read, held, grip)
     jaws = ring(held, held + 2 * grip, -grip, 0.0)
     face = -grip - read.size(hold.sizes, "room below")
     jaws += ring(held, held + 2 * grip, face, -grip)
@@ -53,6 +55,15 @@ def vee_and_block(hold: HoldPlan, read: Reader) -> tuple[Solid, Solid]:
     spread = rise * math.tan(half)
     vee = prism([(0.0, apex), (-spread, apex + rise), (spread, apex + rise)], -2 * length, length, "x")
     return vee, box((-length, -side, bottom), (0.0, side, top))
+
+
+def soft_jaws(hold: HoldPlan, read: Reader, held: float, grip: float) -> dict[str, Solid]:
+    """Two soft jaws with the bore across their joint, its floor as deep as the grip; their top is z = 0."""
+    wide, tall, thick = (read.size(hold.sizes, name) for name in ("jaw width", "jaw height", "jaw thickness"))
+    half, bore = read.size(hold.sizes, "jaw gap") / 2, cylinder(held, -grip, tall)
+    near = box((-wide / 2, -half - thick, -tall), (wide / 2, -half, 0.0))
+    far = box((-wide / 2, half, -tall), (wide / 2, half + thick, 0.0))
+    return {"near jaw": near - bore, "far jaw": far - bore}
 
 
 def block_and_jaws(hold: HoldPlan, read: Reader) -> dict[str, Solid]:

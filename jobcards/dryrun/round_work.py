@@ -22,7 +22,7 @@ from jobcards.dryrun.solids import SIDES, Floats, Solid, box, corners, cylinder,
 from jobcards.dryrun.zero import Origins, Standing, origin_of, tip_beside
 from jobcards.planning.card import Card, Cut, HoldPlan, SetUpPlan, Touch
 
-ROUND_HOLDS = ("v-block in vise", "v-blocks on the table", "dividing head", "rotary table")
+ROUND_HOLDS = ("v-block in vise", "v-blocks on the table", "dividing head", "rotary table", "bored jaws")
 TRACE = 1e-9
 SLICE = 0.02  # how thick a slice is looked at where the round is touched, in parts of its length
 FACET = math.pi / SIDES * 1.01

@@ -124,6 +124,7 @@ class HoldPlan:
     "dividing head" or "rotary table": "angle up" (of the drawing, at
     the start; standing on its end, the angle to the right), "held diameter", "stick-out", "grip"; the V-block's own
     "block length", "block width", "block height", "opening", "block angle"; `support`: a centre steadies the end.
+    round work upright in "bored jaws": also "jaw width", "jaw height", "jaw thickness", "jaw gap".
     a block under `clamps` "on rotary table": "table diameter", "table thickness", "angle up" (to the right at first),
     "centred on" (the bore that is swept or plugged), where clamped also as on the table; `way` it turns.
     """

@@ -199,6 +199,7 @@ def round_things(hold: HoldPlan) -> list[Line]:
         "v-block in vise": line("vise, and the V-block's clamp"),
         "dividing head": line("index plates, test bar and indicator"),
         "rotary table": line("chuck for the table, indicator"),
+        "bored jaws": line("vise, spacer for its soft jaws, boring head, indicator"),
     }
     out = [things[hold.kind]] if hold.kind in things else []
     if hold.kind == "on rotary table":

@@ -27,7 +27,7 @@ def check_rotary_room(
     spaces = [(clamp.over, space) for clamp, space in zip(hold.clamps, every, strict=True)]
     for cut in cuts:
         feature = next(f for f in route.shape.features if f.name == cut.feature)
-        half = max((number.value for number in widths_of(cut)), default=0.0) / 2
+        half = max(widths_of(cut), default=0.0) / 2
         low = -cut.sizes["depth"].value if "depth" in cut.sizes else 0.0
         places = [(at, at) for at in places_of(feature, lying)]
         if cut.kind == "arc":

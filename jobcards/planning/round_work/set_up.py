@@ -9,9 +9,11 @@ from jobcards.planning.card import Cut, FeaturePlan, SetUpPlan, Station
 from jobcards.planning.mill.cut import MillCut
 from jobcards.planning.mill.notes import backlash_notes, travel_notes
 from jobcards.planning.mill.set_up import CUTS as BLOCK_CUTS
+from jobcards.planning.mill.set_up import room_below
 from jobcards.planning.mill.zero import Zeros, surface_touch
 from jobcards.planning.number import Number
 from jobcards.planning.round_work import cuts as round_cuts
+from jobcards.planning.round_work.bored_jaws import plan_in_jaws, right_at_first, stands_in_jaws
 from jobcards.planning.round_work.holding import plan_round_hold
 from jobcards.planning.round_work.indexing import Turner, index_words
 from jobcards.planning.round_work.inexact import inexact_words
@@ -40,9 +42,16 @@ def round_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) ->
         return None
     lying = lie_round(hold, route.shape)
     turner = turner_of(route, set_up, set_up_id)
-    features = [as_turned(route, f) for _, f in asked] if hold.up else [f for _, f in asked]
+    in_jaws = stands_in_jaws(work, set_up)
+    drawn = [f for _, f in asked]
+    features = [as_turned(route, f) for f in drawn] if hold.up and not in_jaws else drawn
     first = features[0].sizes.get("angle", up_angle(work))
-    held = plan_round_hold(work, set_up_id, set_up, route.shape, [f for _, f in asked], first)
+    if in_jaws:
+        first = right_at_first(work, set_up_id, hold.up)
+        below = below_work(route, set_up, set_up_id)
+        held = plan_in_jaws(work, set_up_id, set_up, route.shape, drawn, first, below)
+    else:
+        held = plan_round_hold(work, set_up_id, set_up, route.shape, drawn, first)
     if held is None:
         return None
     step = work.shop_length("shop-readout-step", mill.readout_step, "smallest step of the readout").value
@@ -103,6 +112,14 @@ def asked_of(route: Route, set_up: SetUp) -> list[Asked]:
         else:
             out.append((operation, feature))
     return out
+
+
+def below_work(route: Route, set_up: SetUp, set_up_id: str) -> Number | None:
+    """Room below the work for what comes through."""
+    clear = route.work.rule("clearance")
+    through = [o for o in set_up.operations if (f := route.feature(o)) is not None and f.through]
+    found = [room_below(route, set_up_id, operation, clear) for operation in through]
+    return max(found, key=lambda number: number.value, default=None)
 
 
 def up_angle(work: Work) -> Number:
