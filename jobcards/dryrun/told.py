@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator
 
-from jobcards.definition.features.holes import TAP_DRILL
+from jobcards.definition.features.holes import REAMER_DRILL, TAP_DRILL
 from jobcards.definition.job import Operation, Part, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem
@@ -62,6 +62,6 @@ def set_ups_of(part: Part) -> Iterator[SetUp]:
 
 def is_of(operation: Operation, cut_id: str) -> bool:
     """Whether a cut is of an operation: its id ends with what is cut and with what."""
-    if operation.cutter == TAP_DRILL:
+    if operation.cutter in (TAP_DRILL, REAMER_DRILL):
         return f"-{slug(operation.cut)}-" in cut_id and cut_id.endswith("-drill")
     return cut_id.endswith(f"-{slug(operation.cut)}-{slug(operation.cutter)}")

@@ -6,7 +6,7 @@ from jobcards.definition.checks.clamped import check_clamped_in
 from jobcards.definition.checks.process_machines import check_process_in, process_cutters
 from jobcards.definition.checks.processes import every_setup
 from jobcards.definition.cutter_names import read_cutter
-from jobcards.definition.features.holes import TAP_DRILL
+from jobcards.definition.features.holes import REAMER_DRILL, TAP_DRILL
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
@@ -75,7 +75,7 @@ def lies_level(hold: Hold, shop: Shop) -> bool:
 
 def missing_cutter(name: str, shop: Shop, mark: Mark) -> Iterator[Problem]:
     """A cutter that is not there and that its name does not tell; one named by size and kind is only warned of."""
-    if name != TAP_DRILL and read_cutter(name, shop.unit) is None:
+    if name not in (TAP_DRILL, REAMER_DRILL) and read_cutter(name, shop.unit) is None:
         yield from missing(name, shop.cutters, "a cutter", mark)
 
 

@@ -9,6 +9,7 @@ from jobcards.definition.kinds import Angle, Choice, Length, Name, Number, Throu
 
 CLEARANCES = ("close", "normal", "loose")
 TAP_DRILL = "tap drill"  # in place of a cutter's name: the drill of the shop that suits the thread
+REAMER_DRILL = "reamer drill"  # the same for the reamer that comes after
 
 
 @dataclass(kw_only=True)

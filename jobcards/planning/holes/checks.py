@@ -3,7 +3,7 @@
 from jobcards.definition.job import Operation
 from jobcards.planning.card import CutterPlan
 from jobcards.planning.holes.cut import FINISHES, HoleCut, hole_under
-from jobcards.planning.holes.tap_drill import shop_drills
+from jobcards.planning.holes.shop_drills import shop_drills
 from jobcards.planning.number import Number
 from jobcards.planning.work import Work
 from jobcards.trade import hole_sequence, milling, tapping

@@ -4,6 +4,7 @@ from jobcards.definition.features import lathe as drawn
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
+from jobcards.planning.holes.reamer_drill import drill_before
 from jobcards.planning.lathe.common import Turning, spindle, texts
 from jobcards.planning.lathe.depths import drill_depth, tapped_depth, through_stock
 from jobcards.planning.number import Number
@@ -138,6 +139,13 @@ def plan_ream(turn: Turning, cut_id: str, operation: Operation, feature: Feature
     left = work.of(cut_id).length(
         "left", milling.left_to_take, "left for the reamer, on the diameter", full=own, taken=before
     )
+    least, most = work.rule("least reaming"), work.rule("most reaming")
+    if not least.value - 1e-9 <= left.value <= most.value + 1e-9:
+        work.problem(
+            operation.place("cut"),
+            f"{left.shown} is left to ream, and {least.shown} to {most.shown} is wanted",
+            f"take a {drill_before(work, 'reamer', own.value)} before, or write with: reamer drill",
+        )
     depth = feature.sizes["depth"]
     if feature.through:
         depth = work.of(cut_id).length(
