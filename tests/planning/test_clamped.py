@@ -88,9 +88,9 @@ def test_the_work_is_trued_the_zero_kept_and_the_studs_named() -> None:
     first, second, _ = demo().parts[0].set_ups
     assert first.hold is not None and second.hold is not None
     said = " ".join(as_text(words) for words in first.hold.instructions)
-    assert "sweep an indicator in the spindle along the top, clear of the clamps," in said
+    assert "sweep an indicator in the spindle along the top where no clamp stands," in said
     assert "5-1/2 in from the left end" in said.replace("\u00a0", " ")
-    assert "before the old ones come off" in " ".join(as_text(words) for words in second.hold.instructions)
+    assert "Move the clamps one after the other" in " ".join(as_text(words) for words in second.hold.instructions)
     assert [touch.kind for touch in second.zero] == ["kept", "kept", "surface"]
     held = next(group for group in demo().gather if group.title == "Holding")
     assert any("heel blocks 2.0625" in as_text(item) for item in held.items)

@@ -40,8 +40,8 @@ def trued_words(work: Work, set_up: SetUp, lying: Lie, clamps: tuple[ClampPlan, 
     face, between = trued_faces(set_up.hold.away, lying, clamps)
     if set_up.keep_zero:
         yield line(
-            "The work stays as it lies. Put the new clamps on and pull them tight before the old ones come off, one "
-            "after the other, and sweep the {face}{between} again: within {true} it has not moved.",
+            "The work stays as it lies. Move the clamps one after the other, two of them always tight, and sweep "
+            "the {face}{between} again: within {true} it has not moved.",
             face=face,
             between=between,
             true=work.rule("edge trued"),
@@ -62,7 +62,7 @@ def trued_faces(far: str, lying: Lie, clamps: tuple[ClampPlan, ...]) -> tuple[st
     near = next(face for face in FACES if lying.side(face) == ("y", -1))
     taken = {clamp.over for clamp in clamps}
     face = next((face for face in (far, near) if face not in taken), far)
-    return face, ", clear of the clamps," if face in taken else ""
+    return face, " where no clamp stands" if face in taken else ""
 
 
 def clamp_words(
