@@ -153,7 +153,10 @@ def radius(cut: Cut, lathe: AtLathe) -> list[Stroke]:
 def far_corner(cut: Cut, lathe: AtLathe) -> Solid:
     """The corner at the far end of the part, beside the nick, taken off at 45°."""
     size, corner = lathe.read(cut.sizes["size"]), lathe.end - in_from_end(cut, lathe)
-    outer, _ = radii_at(lathe.work, corner + min(size / 10, 1e-3))
+    near = min(size / 10, 1e-3)
+    outer, beside = radii_at(lathe.work, corner + near)[0], radii_at(lathe.work, corner - near)[0]
+    if beside > outer - size:
+        raise CannotFollow(f"{cut.id}: no nick beside the corner lets the tool in as deep as the chamfer")
     over = size / 4  # on into the nick, so that no face of the sweep lies on the work
     return outside_cone(lathe.outer, corner - over, 2 * (outer - size - over), corner + size, 2 * outer)
 

@@ -24,12 +24,16 @@ def faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan | None) -> list[str]:
 
 
 def depth_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan) -> list[str]:
-    """The last pass comes to the form's depth: of the pitch outside, from the wall as it is to the full size inside."""
+    """The last pass comes to the form's depth: from the blank as it stands to the root outside, from the wall as it is
+    to the full size inside.
+    """
     last = cut.positions[-1].y
     if last is None:
         return [f"{cut.id}: the card does not tell how far the compound goes in"]
     straight_in = lathe.read(last) * math.cos(math.radians(lathe.read(cut.sizes["infeed angle"])))
-    wanted = FLAT_NOSE * lathe.read(cut.sizes["thread pitch"])
+    begins, ends = (lathe.read(cut.sizes[name]) for name in ("begins", "ends"))
+    middle = lathe.end - (max(begins, ends) + max(0.0, min(begins, ends))) / 2
+    wanted = radii_at(lathe.work, middle)[0] - root_of(feature)
     if cut.kind == INSIDE:
         middle = lathe.end - lathe.read(cut.sizes["length"]) / 2
         wanted = feature.sizes["diameter"].value / 2 - radii_at(lathe.work, middle)[1]
@@ -51,8 +55,12 @@ def way_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan) -> list[str]:
         found.append(f"{cut.id}: the compound, its handle toward the {cut.handle}, feeds against the carriage's way")
     outer, hole = radii_at(lathe.work, lathe.end - begins)
     half = feature.sizes["diameter"].value / 2
-    root = half - FLAT_NOSE * feature.sizes["thread pitch"].value
-    in_metal = hole < half if cut.kind == INSIDE else outer > root
+    in_metal = hole < half if cut.kind == INSIDE else outer > root_of(feature)
     if in_metal and outer > 0:
         found.append(f"{cut.id}: a pass begins in metal, {begins:.4f} from the faced end")
     return found
+
+
+def root_of(feature: FeaturePlan) -> float:
+    """The radius at the root of a thread on the outside, cut with a flat of an eighth of the pitch."""
+    return feature.sizes["diameter"].value / 2 - FLAT_NOSE * feature.sizes["thread pitch"].value

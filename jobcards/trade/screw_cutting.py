@@ -206,6 +206,29 @@ def depth_in_bore(diameter: float, bore: float) -> float:
     return (diameter - bore) / 2
 
 
+@formula(
+    title="Depth of a thread from the blank as it stands", text="depth = full - (diameter - blank) / 2", source=GEOMETRY
+)
+def depth_from_blank(full: float, diameter: float, blank: float) -> float:
+    """How far a threading tool goes in from its touch on a blank that was turned a little under the thread's size.
+
+    Args:
+        full [length]: depth of the form below the thread's outside diameter
+        diameter [length]: basic outside diameter of the thread
+        blank [length]: diameter of the blank as it stands
+    Returns [length]: depth on a side, from the touch
+    Raises CannotBeDone: when a size is nothing or less, or the blank is already as thin as the thread's root.
+
+    >>> round(depth_from_blank(0.97428, 10, 9.85), 4)
+    0.8993
+    """
+    positive(full=full, diameter=diameter, blank=blank)
+    left = full - (diameter - blank) / 2
+    if left <= 0:
+        raise CannotBeDone(f"a blank of {blank:g} leaves no metal for a thread of {diameter:g}; turn it larger")
+    return left
+
+
 def infeeds(depth: float, passes: int) -> tuple[float, ...]:
     """The infeed from the touch at every pass, the last one the whole depth.
 

@@ -21,6 +21,8 @@ CHECKS = [
     Check("thread_bores.bore_tolerance_6h", {"pitch": 1.5}, 0.300, 1e-9, ISO_965_2),
     # Half of what the outside diameter is wider than the bore; at the basic bore it is the height of the profile.
     Check("screw_cutting.depth_in_bore", {"diameter": 0.75, "bore": 0.641747}, 0.0541266, 1e-6, GEOMETRY),
+    # M10 of ISO 68-1: root 10 - 1.299 * 1.5 = 8.0514 with a flat of an eighth; a stem of 9.85 is 0.8993 over it.
+    Check("screw_cutting.depth_from_blank", {"full": 0.97428, "diameter": 10, "blank": 9.85}, 0.8993, 1e-4, GEOMETRY),
     Check("screw_cutting.run_in_place", {"near": 0.25, "pitch": 0.1, "pitches": 3.0}, -0.05, 1e-9, GEOMETRY),
 ]
 

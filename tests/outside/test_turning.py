@@ -20,6 +20,8 @@ CHECKS = [
     Check("turning.rough_bore", {"finish": 0.750, "allowance": 0.010}, 0.730, 1e-9, COMMON),
     # 4 in at 0.008 a turn is 500 turns, one minute at 500 rpm; three passes take three.
     Check("turning.turning_time", {"length": 4.0, "feed": 0.008, "rpm": 500.0, "passes": 3}, 3.0, 1e-9, ARITHMETIC),
+    # A knob parted off 20.5 long: half of it, 10.25, is the least to hold.
+    Check("turning.short_grip", {"length": 20.5, "part": 0.5}, 10.25, 1e-9, COMMON),
     # Three places of a 1/8 tool reach 0.365 when each lies 0.005 over the one before: enough for 0.365, not for 3/8.
     Check("turning.groove_plunges", {"groove": 0.365, "tool": 0.125, "overlap": 0.005}, 3.0, 1e-9, ARITHMETIC),
     Check("turning.groove_plunges", {"groove": 0.375, "tool": 0.125, "overlap": 0.005}, 4.0, 1e-9, ARITHMETIC),

@@ -5,6 +5,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, spindle, texts
+from jobcards.planning.lathe.outline import largest
 from jobcards.planning.lathe.thread_ways import (
     Relief,
     relief_is_cut,
@@ -115,11 +116,12 @@ def plan_single_point(
     tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
     found = spindle(turn, cut_id, operation, "threading", sizes["diameter"])
     angle = work.rule("thread infeed angle")
+    stands, depth = depth_to_cut(turn, cut_id, sizes)
     infeed = work.of(cut_id).length(
         "infeed",
         screw_cutting.compound_infeed,
         "travel of the compound for the whole depth",
-        depth=sizes["thread depth"],
+        depth=depth,
         compound_angle=angle,
     )
     positions, count = infeeds(turn, cut_id, infeed)
@@ -137,9 +139,10 @@ def plan_single_point(
         ),
         line(
             "The depth is that of a tool whose nose is flat an eighth of the pitch: {depth} straight in, which is "
-            "{infeed} along the compound. A sharp tool goes deeper.",
-            depth=sizes["thread depth"],
+            "{infeed} along the compound, counted from the touch on {stands}. A sharp tool goes deeper.",
+            depth=depth,
             infeed=infeed,
+            stands=stands,
         ),
         line("After a first scratch count the threads against a rule or gauge before going on."),
         *wire_words(feature),
@@ -154,7 +157,7 @@ def plan_single_point(
         {
             "diameter": sizes["diameter"],
             "thread pitch": sizes["thread pitch"],
-            "thread depth": sizes["thread depth"],
+            "thread depth": depth,
             "infeed angle": angle,
             "infeed": infeed,
             "length": far,
@@ -168,6 +171,23 @@ def plan_single_point(
         caution=said["caution"],
         handle=way.handle,
     )
+
+
+def depth_to_cut(turn: Turning, cut_id: str, sizes: dict[str, Number]) -> tuple[Number, Number]:
+    """What the thread's blank measures now, and how deep the form goes below that."""
+    bar = turn.route.blank.sizes["diameter"]
+    stands = largest(turn.route.turned, sizes["from"].value, sizes["to"].value, bar)
+    if not sizes["root"].value < stands.value < sizes["diameter"].value - 1e-9:
+        return stands, sizes["thread depth"]  # as large as the thread, or told already
+    depth = turn.work.of(cut_id).length(
+        "deep",
+        screw_cutting.depth_from_blank,
+        "depth of the form from the touch on the blank",
+        full=sizes["thread depth"],
+        diameter=sizes["diameter"],
+        blank=stands,
+    )
+    return stands, depth
 
 
 def threading_time(turn: Turning, cut_id: str, length: Number, pitch: Number, speed: Number, passes: Number) -> Number:
