@@ -16,7 +16,7 @@ from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
-from jobcards.trade import holding
+from jobcards.trade import holding, turning
 
 
 @dataclass(frozen=True)
@@ -86,12 +86,8 @@ def plan_vise(
     if chosen is None:
         sizes["parallel height"] = zero
         if needs.above is not None or needs.below is not None:
-            work.problem(
-                set_up.hold.place("on"),
-                "no pair of parallels in the shop lifts the work so that cutter and finder clear the vise and "
-                "enough is gripped",
-                "hold it by other faces, or add a pair to the shop file",
-            )
+            wrong, instead = short_of(work, sizes["jaw depth"], height, needs)
+            work.problem(set_up.hold.place("on"), wrong, instead)
     else:
         sizes.update(pair_sizes(work, *chosen))
     sizes["grip"] = work.of(hold_id).length(
@@ -118,6 +114,42 @@ def plan_vise(
     )
 
 
+def least_held(work: Work, height: Number) -> float:
+    """How much of the work must be between the jaws: of thin work a share of its height is enough."""
+    least = work.rule("least grip").value
+    return least if height.value >= 2 * least else turning.short_grip(height.value, work.rule("thin grip").value)
+
+
+def short_of(work: Work, jaw_depth: Number, height: Number, needs: Needs) -> tuple[str, str]:
+    """Why no pair of parallels does, and what to do."""
+    least = least_held(work, height)
+    if needs.keep is not None:
+        return (
+            f"on the parallels of the set-up before, {needs.keep.shown} high, cutter and finder do not clear the vise "
+            "and what comes through",
+            "set zero anew: write zero: in place of keep zero:",
+        )
+    if needs.above is not None and height.value < needs.above.value + least - 1e-9:
+        return (
+            f"the work is {height.shown} high as it lies here: at least {least:.4g} must be between the jaws and "
+            f"{needs.above.shown} above them ({needs.above.label})",
+            "cut it from another face, or make the part thicker; where the edge finder asks for the room, touch "
+            "another edge, or write a line: in the place of an edge",
+        )
+    if needs.below is not None and needs.below.value > jaw_depth.value - least + 1e-9:
+        return (
+            f"under the work {needs.below.shown} must stay free for what comes through, and {least:.4g} of it must be "
+            f"between jaws that are {jaw_depth.shown} deep",
+            "hold it by other faces, or let nothing come so far through",
+        )
+    low = max(jaw_depth.value - height.value + (needs.above.value if needs.above else 0.0), 0.0)
+    low = max(low, needs.below.value if needs.below else 0.0)
+    return (
+        f"only parallels between {low:.4g} and {jaw_depth.value - least:.4g} high would do here, and no usual pair is",
+        "hold it by other faces, or add such a pair to the shop file",
+    )
+
+
 def choose_pair(
     work: Work, found: tuple[str, Model], jaw_depth: Number, height: Number, needs: Needs
 ) -> tuple[str, kit.ParallelPair, Number] | None:
@@ -125,13 +157,13 @@ def choose_pair(
     name, parallels = found
     assert isinstance(parallels, kit.Parallels)
     convert = UNIT[work.shop.units], work.unit
-    least = work.rule("least grip").value
+    least = least_held(work, height)
     fitting = []
     for pair in parallels.pairs:
         tall = quantity.convert(pair.height.value({}), *convert)
         grip = min(jaw_depth.value - tall, height.value)
         above = height.value - grip
-        if tall >= jaw_depth.value or grip < min(least, height.value) - 1e-9:
+        if tall >= jaw_depth.value or grip < least - 1e-9:
             continue
         if needs.keep is not None and abs(tall - needs.keep.value) > 1e-9:
             continue
@@ -152,15 +184,11 @@ def pair_to_get(
     """The lowest usual pair that would do where the shop has none, with a warning; nothing where none could do."""
     name, parallels = found
     assert isinstance(parallels, kit.Parallels)
-    step, least = work.rule("parallel step").value, work.rule("least grip").value
+    step, least = work.rule("parallel step").value, least_held(work, height)
     lift = jaw_depth.value - height.value + (needs.above.value if needs.above is not None else 0.0)
     wanted = max(lift, needs.below.value if needs.below is not None else 0.0, step)
     tall = math.ceil(wanted / step - 1e-9) * step if needs.keep is None else needs.keep.value
-    if (
-        tall < wanted - 1e-9
-        or tall >= jaw_depth.value
-        or min(jaw_depth.value - tall, height.value) < min(least, height.value) - 1e-9
-    ):
+    if tall < wanted - 1e-9 or tall >= jaw_depth.value or min(jaw_depth.value - tall, height.value) < least - 1e-9:
         return None
     convert = work.unit, UNIT[work.shop.units]
     near = min(parallels.pairs, key=lambda pair: abs(pair.height.value({}) - quantity.convert(tall, *convert)))
