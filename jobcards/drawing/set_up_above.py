@@ -66,7 +66,7 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     if "x" in zero or "y" in zero:
         zero_mark(sheet, zero_spot(it, zero, scale))
     for touch in set_up.zero:
-        if touch.axis in "xy" and touch.kind in {"edge", "middle", "between", "line"}:
+        if touch.axis in "xy" and touch.kind in {"edge", "middle", "between", "line", "tilted line"}:
             finder(sheet, finder_place(it, touch, scale), max(touch.tip.value / 2 * scale if touch.tip else 0.0, 0.5))
     stroke_ways(sheet, set_up, zero, scale)
     for _, position in places:
@@ -182,10 +182,10 @@ def finder_place(it: OnMachine, touch: Touch, scale: float) -> tuple[float, floa
 
 def letter_touch(sheet: Sheet, it: OnMachine, touch: Touch, scale: float, zone: Box) -> None:
     """What the readout is set to while the finder touches."""
-    if touch.axis not in "xy" or touch.kind not in {"edge", "middle", "between", "line"}:
+    if touch.axis not in "xy" or touch.kind not in {"edge", "middle", "between", "line", "tilted line"}:
         return
     radius = max(touch.tip.value / 2 * scale if touch.tip else 0.0, 0.5)
-    how = "on the scribed line" if touch.kind == "line" else f"at the {touch.face}"
+    how = "on the scribed line" if touch.kind in {"line", "tilted line"} else f"at the {touch.face}"
     rows: Rows = (reading(touch.axis, touch.preset), words(how, small=True))
     point_out(sheet, rows, finder_place(it, touch, scale), radius, zone)
 

@@ -24,7 +24,7 @@ from jobcards.drawing.set_up_marks import (
     directions,
     reading,
 )
-from jobcards.drawing.set_up_tilted import TILTED, changed_corners, tilted_cutter
+from jobcards.drawing.set_up_tilted import TILTED, changed_corners, tilted_cutter, upright_corner
 from jobcards.drawing.set_up_work import (
     FROM_FRONT,
     WIDTH,
@@ -32,6 +32,7 @@ from jobcards.drawing.set_up_work import (
     draw_box,
     draw_work,
     extent_of,
+    tilted_line,
     zone_of,
 )
 from jobcards.planning.card import Cut, SetUpPlan, Touch
@@ -66,6 +67,7 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
         if touch.axis == "z" and touch.kind != "kept":
             how = "paper under the cutter" if touch.kind == "surface" else f"paper at the {touch.face}"
             how = how if touch.finder is not None else "tip on the face"
+            how = "corner on the line" if touch.kind == "tilted line" else how
             point_out(
                 sheet,
                 (reading("z", touch.preset), words(how, small=True)),
@@ -101,6 +103,9 @@ def front_picture(set_up: SetUpPlan, it: OnMachine, scale: float) -> Sheet:
 
 def surface_spot(it: OnMachine, touch: Touch, scale: float) -> tuple[float, float]:
     """A point on the surface, or the highest corner, that the cutter is set by."""
+    if touch.kind == "tilted line":
+        spot = tilted_line(it, touch) * scale
+        return float(spot[0]), float(spot[2])
     low, high = extent_of(it.before)
     top = it.before.corners[np.argmax(it.before.corners[:, 2])]
     x = float(top[0]) if touch.kind == "corner" else float(low[0] + 0.2 * (high[0] - low[0]))
@@ -145,6 +150,9 @@ def cutter(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, scale: float, zone: B
     diameter = size.value * scale
     top = float(extent_of(it.before)[1][2]) * scale
     height = 5.0 * EM
+    if cut.kind == "cornered vee":
+        upright_corner(sheet, set_up, it, cut, diameter, scale)
+        return
     if cut.kind in TILTED:
         tilted_cutter(sheet, it, cut, diameter, scale, zone)
         return

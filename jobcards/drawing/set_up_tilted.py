@@ -6,8 +6,8 @@ from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import Floats
 from jobcards.drawing.paper import EM, Box, Piece, Row, Sheet, amount
 from jobcards.drawing.set_up_marks import cutter_outline, tilt_arc
-from jobcards.drawing.set_up_work import OnMachine, extent_of
-from jobcards.planning.card import Cut
+from jobcards.drawing.set_up_work import OnMachine, extent_of, tilted_line
+from jobcards.planning.card import Cut, SetUpPlan
 
 TILTED = ("grooves", "tilted edges")
 HEIGHT = 5.0 * EM
@@ -30,6 +30,15 @@ def tilted_cutter(sheet: Sheet, it: OnMachine, cut: Cut, diameter: float, scale:
     turn = np.radians(tilt.value)
     foot = (corner[0] - lean * np.cos(turn) * diameter / 2, corner[1] + np.sin(turn) * diameter / 2)
     letter(sheet, ("head tilted ", ""), cut, tilt_arc(sheet, foot, HEIGHT + 0.4 * EM, tilt.value, lean), zone)
+
+
+def upright_corner(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, cut: Cut, diameter: float, scale: float) -> None:
+    """An upright cutter with its corner at the bottom of a groove in tilted work."""
+    spot = next(tilted_line(it, touch) for touch in set_up.zero if touch.kind == "tilted line")
+    x = cut.positions[0].x
+    assert x is not None
+    corner = (float((spot[0] + x.value) * scale), float((spot[2] - cut.sizes["depth"].value) * scale))
+    cutter_outline(sheet, corner, diameter, HEIGHT, centred=False, lean=SIDES[cut.lean])
 
 
 def letter(sheet: Sheet, said: tuple[str, str], cut: Cut, place: Point, zone: Box) -> None:

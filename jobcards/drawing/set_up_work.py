@@ -10,6 +10,7 @@ from jobcards.drawing.mesh import Floats, Mesh, View, mesh_of, new_faces
 from jobcards.drawing.paper import CUT, EM, HOLD_LINE, NO_LINE, Box, Pen, Sheet
 from jobcards.drawing.shading import areas_of
 from jobcards.dryrun.results import PartRun, State
+from jobcards.dryrun.zero import Standing, line_spot
 from jobcards.planning.card import Card, SetUpPlan, Touch
 
 ABOVE = View((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
@@ -129,10 +130,19 @@ def axis_zero(it: OnMachine, touch: Touch) -> float:
 
 def touch_point(it: OnMachine, touch: Touch) -> float:
     """Where the spindle's axis stands at the touch."""
+    if touch.kind == "tilted line":
+        return float(tilted_line(it, touch)[AXES.index(touch.axis)])
     edge = edge_of(it, touch)
     if touch.kind == "line" and touch.distance is not None:
         return edge - touch.side * touch.distance.value
     return edge + touch.side * (touch.tip.value / 2 if touch.tip is not None else 0.0)
+
+
+def tilted_line(it: OnMachine, touch: Touch) -> Floats:
+    """The middle of the line scribed on tilted work."""
+    assert touch.distance is not None
+    placement = it.start.placement
+    return line_spot(touch, Standing(placement.on_machine(it.start.solid), placement), touch.distance.value)
 
 
 def zone_of(fixtures: dict[str, Box], sheet: Sheet) -> Box:

@@ -12,7 +12,7 @@ import numpy as np
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import OUTWARD, Placement
 from jobcards.dryrun.reading import Reader, true_tip
-from jobcards.dryrun.solids import AXES, Solid, cylinder, extent, nothing
+from jobcards.dryrun.solids import AXES, Floats, Solid, cylinder, extent, nothing
 from jobcards.planning.card import Card, Touch
 
 Origins = dict[str, float]
@@ -78,17 +78,22 @@ def origin_of(touch: Touch, standing: Standing, card: Card, read: Reader, before
 
 
 def on_tilted_line(touch: Touch, standing: Standing, read: Reader) -> float:
-    """Where a line scribed on a face of tilted work lies along an axis: so far from another face as it is now."""
+    """Where a line scribed on a face of tilted work lies along an axis."""
     if touch.distance is None:
         raise CannotFollow(f"the line on {touch.axis} has no distance from the {touch.face}")
+    return float(line_spot(touch, standing, read(touch.distance))[AXES.index(touch.axis)])
+
+
+def line_spot(touch: Touch, standing: Standing, distance: float) -> Floats:
+    """Where the middle of a line scribed on a face of tilted work, so far from another face, lies on the machine."""
     part = standing.placement.on_part(standing.work)
     spot = [sum(ends) / 2 for ends in zip(*extent(part), strict=True)]
-    for face, inward in ((touch.on, 0.0), (touch.face, read(touch.distance))):
+    for face, inward in ((touch.on, 0.0), (touch.face, distance)):
         axis = [abs(way) for way in OUTWARD[face]].index(1)
         side = OUTWARD[face][axis]
         spot[axis] = extent(part)[1 if side > 0 else 0][axis] - side * inward
-    on_machine = standing.placement.turn @ np.array(spot) + standing.placement.shift
-    return float(on_machine[AXES.index(touch.axis)])
+    placed: Floats = standing.placement.turn @ np.array(spot) + standing.placement.shift
+    return placed
 
 
 def edge_touch(touch: Touch, standing: Standing, card: Card, read: Reader) -> float:
