@@ -6,6 +6,7 @@ from jobcards.pages.operation import figures, operation
 from jobcards.pages.pictures import Pictures, figure
 from jobcards.pages.writing import Writer, tick
 from jobcards.planning.card import Card, HoldPlan, SetUpPlan, Touch
+from jobcards.planning.number import Number
 
 # Sizes of a hold that are set by hand and so are shown large; the others stand in the instructions and the drawing.
 SET_BY_HAND = ("parallel height", "stack", "stick-out", "held diameter")
@@ -48,14 +49,21 @@ def holding(writer: Writer, hold: HoldPlan | None) -> Html:
     """How the work is held: sizes set by hand, large, then the instructions in order."""
     if hold is None or (hold.kind == "hand" and not hold.instructions):
         return Html("")
-    by_hand = {name: hold.sizes[name] for name in SET_BY_HAND if name in hold.sizes}
     return element(
         "div",
         element("h3", "Hold"),
-        figures(writer, by_hand),
+        figures(writer, set_by_hand(hold)),
         writer.sentences(hold.instructions, "hold-steps", "ol"),
         class_="hold",
     )
+
+
+def set_by_hand(hold: HoldPlan) -> dict[str, Number]:
+    """The sizes shown large; of clamped work the packing, where there is any, and the heel blocks."""
+    if not hold.clamps:
+        return {name: hold.sizes[name] for name in SET_BY_HAND if name in hold.sizes}
+    packing = {"packing": hold.sizes["parallel height"]} if "parallel thickness" in hold.sizes else {}
+    return {**packing, **{name: hold.sizes[name] for name in ("heel", "stick-out") if name in hold.sizes}}
 
 
 def zero(writer: Writer, set_up: SetUpPlan) -> Html:
