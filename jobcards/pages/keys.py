@@ -58,8 +58,8 @@ def section(name: str, model: type) -> Html:
     rows = (
         (
             element("b", written(each)),
-            each.metadata["doc"],
-            element("span", each.metadata["example"], class_="as-written"),
+            each.metadata["doc"] + may_be(each.metadata["kind"]),
+            element("span", example_of(each, name), class_="as-written"),
             "must be there" if needed(each) else "may be left out",
         )
         for each in keyed(model)
@@ -67,6 +67,23 @@ def section(name: str, model: type) -> Html:
     told = (model.__doc__ or "").splitlines()[0]
     heads = ("Key", "What it says", "For example", "Needed?")
     return element("div", element("h3", name), element("p", told), table(heads, rows, class_="keys stack"))
+
+
+def may_be(kind: kinds.Kind) -> str:
+    """The words to choose from, where only some may stand."""
+    if isinstance(kind, kinds.Many):
+        return may_be(kind.of)
+    if isinstance(kind, kinds.Through):
+        return "; or the word through"
+    if isinstance(kind, kinds.Choice) and len(kind.words) > 1:
+        return f": {', '.join(kind.words[:-1])} or {kind.words[-1]}"
+    return ""
+
+
+def example_of(each: Field[Any], name: str) -> str:
+    """What the key may be written as; the word that tells a shape or a kind is that of its own table."""
+    table_of, _, word = name.partition(": ")
+    return word if word and table_of.lower() == written(each) else str(each.metadata["example"])
 
 
 def needed(each: Field[Any]) -> bool:

@@ -52,9 +52,9 @@ def face_is_up(work: Work, set_up: SetUp, operation: Operation, feature: Feature
     assert set_up.hold is not None
     if feature.enters == set_up.hold.up:
         return True
-    work.problem(
-        operation.place("cut"),
-        f"“{feature.name}” is cut from the {feature.enters}, and the {set_up.hold.up} is up",
-        f"hold the part with its {feature.enters} up",
-    )
+    up, instead = set_up.hold.up, f"hold the part with its {feature.enters} up"
+    if feature.shape == "chamfer":
+        instead += f"; or, if it is the edge of the two, write from: {up} and edges: [{feature.enters}]"
+    wrong = f"“{feature.name}” is cut from the {feature.enters}, and the {up} is up"
+    work.problem(operation.place("cut"), wrong, instead)
     return False

@@ -35,7 +35,8 @@ def check_processes(setup: SetUp, part: Part) -> Iterator[Problem]:
             yield Problem(setup.place("lay_out"), wrong, advise(name, part.features))
         elif not isinstance(part.features[name], Placed):
             wrong = f"“{name}” is no hole to be marked out"
-            yield Problem(setup.place("lay_out"), wrong, "name features that stand at places")
+            instead = "name holes; the middle line of a slot is scribed where zero: asks for a line"
+            yield Problem(setup.place("lay_out"), wrong, instead)
     if setup.heat and not (setup.heat.harden or setup.heat.case_harden or setup.heat.temper):
         yield Problem(setup.heat.mark, "no heat treatment is written", "write harden, case harden or temper")
     if setup.heat and setup.heat.harden and setup.heat.case_harden:

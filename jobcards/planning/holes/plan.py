@@ -18,7 +18,10 @@ def plan_hole(asked: HoleCut) -> Cut | None:
     if not kind or ("diameter" not in tool.sizes and kind != "bore"):
         where = "by hand" if asked.by_hand else "here"
         kinds = KIND_BY_HAND if asked.by_hand else KIND_BY_CUTTER
-        asked.problem(f"“{asked.operation.cutter}” does not make a hole {where}", f"take a {', '.join(kinds)}")
+        instead = f"take a {', '.join(kinds)}"
+        if not asked.by_hand and asked.cutter.kind in KIND_BY_HAND:
+            where, instead = "in a machine", "use it in a set-up at the bench, machine: bench, after this one"
+        asked.problem(f"“{asked.operation.cutter}” does not make a hole {where}", instead)
         return None
     diameter = feature.sizes["diameter"] if kind == "bore" else tool.sizes["diameter"]
     before = len(work.problems)
