@@ -122,7 +122,7 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
     lines += [row("zero", join([touch_line(writer, touch) for touch in set_up.zero], " "))] if set_up.zero else []
     common = common_places(set_up.cuts)
     if common:
-        lines.append(row("place", "all at ", join((position(writer, each) for each in common), " and ")))
+        lines.append(row("places", "all at ", join((position(writer, each) for each in common), " and ")))
     for cuts in runs(set_up.cuts):
         lines += run_lines(writer, cuts, features, places=not common, again=repeated(set_up.cuts))
     return Block("wall-set-up", tuple(lines))
