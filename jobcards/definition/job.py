@@ -115,7 +115,7 @@ class Hold(Model):
     on: str = key(Name(), "what it stands on: a name from the shop's holding list", "parallels", default="")
     high_end: str = key(
         Choice(FACES),
-        "on a sine bar or an angle block: the end or face that stands higher",
+        "on a sine bar or an angle gauge: the end or face that stands higher",
         "left end",
         yaml="high end",
         default="",

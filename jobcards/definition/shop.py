@@ -29,7 +29,7 @@ from jobcards.definition.shop_machines import Furnace as Furnace
 from jobcards.definition.shop_machines import Saw as Saw
 from jobcards.definition.shop_machines import Shaper as Shaper
 from jobcards.definition.shop_machines import SurfaceGrinder as SurfaceGrinder
-from jobcards.definition.shop_vise import AngleBlock as AngleBlock
+from jobcards.definition.shop_vise import AngleGauge as AngleGauge
 from jobcards.definition.shop_vise import ParallelPair as ParallelPair
 from jobcards.definition.shop_vise import Parallels as Parallels
 from jobcards.definition.shop_vise import Stop as Stop
@@ -346,7 +346,7 @@ HOLDER = OneOf(
         ("parallels", Parallels),
         ("stop", Stop),
         ("sine bar", SineBar),
-        ("angle block", AngleBlock),
+        ("angle gauge", AngleGauge),
         ("v-block", VBlock),
         ("chuck", Chuck),
         ("collet", Collet),

@@ -39,10 +39,10 @@ class Parallels(Model):
 
 
 @dataclass(kw_only=True)
-class AngleBlock(Model):
-    """A solid block with a slope, that work is set against to be gripped tilted in the vise."""
+class AngleGauge(Model):
+    """A solid gauge with a slope, that work is set against to be gripped tilted in the vise."""
 
-    kind: str = key(Choice(("angle block",)), "what it is", "angle block")
+    kind: str = key(Choice(("angle gauge",)), "what it is", "angle gauge")
     angle: Expression = key(Angle(positive=True, below=90.0), "of its slope from level", "45°")
 
 

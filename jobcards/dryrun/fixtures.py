@@ -12,7 +12,7 @@ from jobcards.planning.card import HoldPlan
 Fixtures = Mapping[str, Solid]
 MOST = 1e-6  # two sizes closer than this are the same
 
-TILTED = ("sine bar in vise", "angle block in vise")
+TILTED = ("sine bar in vise", "angle gauge in vise")
 VISES = ("vise", *TILTED)
 SPINDLES = ("chuck", "collet", "between centres", "faceplate", "mandrel")
 
@@ -62,9 +62,9 @@ def pair_of_parallels(length: float, thickness: float, height: float, centre: fl
 def tilt_of(hold: HoldPlan, read: Reader) -> float:
     """The angle in degrees that the stack under the sine bar really gives, from the stack and the bar as published.
 
-    An angle block gives its own.
+    An angle gauge gives its own.
     """
-    if hold.kind == "angle block in vise":
+    if hold.kind == "angle gauge in vise":
         return read(hold.sizes["tilt"])
     stack, length = read.size(hold.sizes, "stack"), read.size(hold.sizes, "sine bar length")
     if not 0 < stack < length:

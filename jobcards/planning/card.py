@@ -109,11 +109,11 @@ class ClampPlan:
 class HoldPlan:
     """How the work is held. `fixed_jaw` is the face that looks away from you, whatever holds it.
 
-    kind: "vise" | "sine bar in vise" | "angle block in vise" | "table clamps" | "angle plate" | "chuck" | "collet" |
+    kind: "vise" | "sine bar in vise" | "angle gauge in vise" | "table clamps" | "angle plate" | "chuck" | "collet" |
     "hand".
     vise sizes: "jaw width", "jaw depth", "jaw thickness", "opening" (between the jaws), "parallel height",
     "parallel thickness", "parallel length", "grip", "proud", "room below"; "stop thickness", "stop reach".
-    on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt"; set against an angle block: "tilt".
+    on a sine bar also: "sine bar length", "sine bar height", "stack", "tilt"; set against an angle gauge: "tilt".
     under `clamps`: "clamp length", "clamp width", "clamp thickness", "reach", "stud", "stud gap" (from the work's
     edge), "heel", "stands up"; parallels as in the vise; an angle plate's "plate width", "plate height", "plate depth",
     "plate thickness", and "proud" above it.
@@ -142,7 +142,7 @@ class HoldPlan:
     instructions: tuple[Line, ...] = ()
     clamps: tuple[ClampPlan, ...] = ()
     centre: str = ""  # of a block on a rotary table: the feature whose middle stands over the axis
-    set_by: Authored | None = None  # the angle block that tilted work is set against
+    set_by: Authored | None = None  # the angle gauge that tilted work is set against
     way: str = ""  # of a block on a rotary table: "clockwise" or "anticlockwise" from above, to greater angles
 
 

@@ -59,9 +59,9 @@ def test_with_the_left_end_high_the_bottom_lies_to_the_left(tmp_path: Path) -> N
     assert cut.lean == "left" and place.x is not None and place.x.shown == "−0.2120"
 
 
-def test_the_angle_block_is_gathered_and_taken_out_before_cutting() -> None:
+def test_the_angle_gauge_is_gathered_and_taken_out_before_cutting() -> None:
     hold = set_up(demo(), "corner").hold
-    assert hold is not None and hold.kind == "angle block in vise"
+    assert hold is not None and hold.kind == "angle gauge in vise"
     assert hold.sizes["tilt"].shown == "45.00"
     # the block stands (2 + 1-1/2) sin 45° = 2.4749 high; jaws 1-3/4, parallels 1/2
     assert (hold.sizes["grip"].shown, hold.sizes["proud"].shown) == ("1.2500", "1.2249")

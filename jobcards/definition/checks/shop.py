@@ -10,7 +10,7 @@ from jobcards.definition.features.holes import REAMER_DRILL, TAP_DRILL
 from jobcards.definition.job import Hold, Job, SetUp
 from jobcards.definition.model import Mark
 from jobcards.definition.problem import Problem, advise
-from jobcards.definition.shop import AngleBlock, Bench, Lathe, Mill, Shop, SineBar, VBlock
+from jobcards.definition.shop import AngleGauge, Bench, Lathe, Mill, Shop, SineBar, VBlock
 from jobcards.definition.shop_clamping import AnglePlate, TableClamps
 from jobcards.definition.shop_dividing import Indexer
 
@@ -60,7 +60,7 @@ def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
     if not hold.on:
         return
     yield from missing(hold.on, shop.holding, "in the shop's holding list", hold.place("on"))
-    tilts = isinstance(shop.holding.get(hold.on), SineBar | AngleBlock)
+    tilts = isinstance(shop.holding.get(hold.on), SineBar | AngleGauge)
     if tilts and not hold.high_end:
         yield Problem(hold.mark, f"the end that stands higher on the {hold.on} is missing", "write high end: left end")
     if hold.high_end and hold.on in shop.holding and not tilts:

@@ -12,7 +12,7 @@ from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade.setups import FACES
 
-VISES = ("vise", "sine bar in vise", "angle block in vise")
+VISES = ("vise", "sine bar in vise", "angle gauge in vise")
 HELD_BY_VISE = ("mill", "shaper")
 NOTHING_LEFT = 0.98  # cut away by more than this, a face does not hold
 HALF = 0.5  # cut away by more than this between the jaws, the card says so

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from jobcards.definition.job import SetUp
-from jobcards.definition.shop_vise import AngleBlock
+from jobcards.definition.shop_vise import AngleGauge
 from jobcards.planning.card import FeaturePlan, HoldPlan, Touch
 from jobcards.planning.mill.sine_bar import plan_sine_hold
 from jobcards.planning.mill.suits import ANGLE_HAIR
@@ -90,12 +90,12 @@ def apart(work: Work, set_up_id: str, one: FeaturePlan, other: FeaturePlan) -> b
 def plan_tilted_hold(
     route: Route, set_up: SetUp, set_up_id: str, lying: Lie, features: Sequence[FeaturePlan]
 ) -> HoldPlan | None:
-    """On a sine bar, or set against an angle block."""
+    """On a sine bar, or set against an angle gauge."""
     work, hold = route.work, set_up.hold
     assert hold is not None
     tilt = tilt_for(work, set_up_id, next(f for f in features if f.shape in SHAPES))
     block = work.shop.holding.get(hold.on)
-    if not isinstance(block, AngleBlock):
+    if not isinstance(block, AngleGauge):
         return plan_sine_hold(work, set_up_id, set_up, lying, route.shape, tilt)
     own = work.shop_angle(f"shop-{slug(hold.on)}.angle", block.angle, "angle of the block")
     if abs(own.value - tilt.value) > ANGLE_HAIR:
@@ -128,7 +128,7 @@ def plan_tilted_hold(
     )
     return replace(
         held,
-        kind="angle block in vise",
+        kind="angle gauge in vise",
         sizes={**held.sizes, "tilt": own},
         high_end=hold.high_end,
         set_by=from_shop(hold.on),
