@@ -9,6 +9,8 @@ from jobcards.drawing.views import Drawn
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
 ROUND = "round"
+END_SLOT = "end slot"
+OUT = 0.8  # how far out on a slot its leader points, in parts of the radius
 TINY = 1e-9
 SWEEP = 40.0  # of the arrow that tells which way angles count
 
@@ -40,7 +42,7 @@ def lengths(view: Drawn, shape: ShapePlan) -> list[Dimension]:
 
 def label_end(sheet: Sheet, end: Drawn, shape: ShapePlan) -> None:
     """On the right end: which way angles count, and what each feature is, with a leader to where it looks."""
-    features = round_features(shape)
+    features = [*round_features(shape), *(f for f in shape.features if f.shape == END_SLOT)]
     if not features:
         return
     radius = shape.sizes["diameter"].value / 2 * end.scale
@@ -68,6 +70,8 @@ def reach_of(feature: FeaturePlan) -> float:
     """How far from the axis the feature shows on the end: a flat or floor at its level, a hole at the outside."""
     sizes = feature.sizes
     half = sizes["round"].value / 2
+    if feature.shape == END_SLOT:
+        return OUT * half
     return half if "at" in sizes else half - sizes["depth"].value
 
 
@@ -84,6 +88,9 @@ def told(feature: FeaturePlan) -> Rows:
             rows.append((*amount(sizes["depth"]), *words(" full thread" if feature.thread else " deep", small=True)))
     elif "across" in sizes:
         rows.append((*sized(feature, "across"), *words(f" {feature.shape}", small=True)))
+    elif feature.shape == END_SLOT:
+        rows.append((*sized(feature, "width"), *words(f" slot in the {feature.enters}", small=True)))
+        rows.append((*amount(sizes["depth"]), *words(" deep", small=True)))
     elif feature.shape == "shaft keyway":
         rows.append((*sized(feature, "width"), *words(" keyway", small=True)))
         rows.append((*amount(sizes["over"]), *words(" floor to far side", small=True)))
@@ -95,7 +102,8 @@ def told(feature: FeaturePlan) -> Rows:
     elif count.value > 1:
         rows.append((*amount(count), *words(" evenly, first to ", small=True), *amount(sizes["angle"])))
     else:
-        rows.append((*words("looks to ", small=True), *amount(sizes["angle"])))
+        way = "runs to " if feature.shape == END_SLOT else "looks to "
+        rows.append((*words(way, small=True), *amount(sizes["angle"])))
     return tuple(rows)
 
 

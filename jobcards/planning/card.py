@@ -46,6 +46,8 @@ class FeaturePlan:
     cross hole, flat, two flats, square, hexagon, shaft keyway (`enters` "round"): "angle" it looks to (0 right, 90 up
     on the right end), "count" evenly round, "depth" below the outside, "round" (diameter there); "at" or "from", "to",
     "length"; "across", "corners"; "over" (to the far side); "width". A worked extra may stand beside them
+    round end (`toward` its end): "radius", "half arc", "direction", "width", "depth"; end slot (`enters` its end):
+    "width", "depth", "angle" it runs to, "count", "of" (ends round the part);
     (partial bore: "centre outside", "chord", "arc", "seat depth", "over the pin").
     """
 
@@ -250,6 +252,8 @@ class Cut:
     "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth"
     of its end; it goes down beside the work. "plunged strokes": the same, straight down into the work or a start hole.
     "leave" where a rough cut leaves metal on the walls.
+    "arc": on a rotary table, a position a round, x outward of its axis; two stations, from and to, the table turning
+    clockwise from above between them; "depth" of the cutter's end.
     "grind": a face on the magnetic chuck, its own `hold`; "take off", "leave" where its opposite is finished.
     "saw", "harden", "case harden", "temper", "assemble", "measure": no metal comes off in the dry run.
     "hand": by hand, taken as drawn where it has a shape, else not dry-run.

@@ -6,8 +6,8 @@ Angles round the part count as on its right end: 0° to the right, 90° up, on c
 from dataclasses import dataclass
 
 from jobcards.definition.expression import Expression
-from jobcards.definition.features.base import Feature, Shapes
-from jobcards.definition.kinds import Angle, Flag, Length, Name, Number, Through, Whole, key
+from jobcards.definition.features.base import ENDS, Feature, Shapes
+from jobcards.definition.kinds import Angle, Choice, Flag, Length, Name, Number, Through, Whole, key
 
 MOST_ROUND = 60
 
@@ -90,6 +90,19 @@ class ShaftKeyway(AlongTheAxis):
     )
 
 
+@dataclass(kw_only=True)
+class EndSlot(Feature):
+    """A straight slot right across the end of a turned part, through its axis: for a screwdriver or a spanner."""
+
+    enters: str = key(Choice(ENDS), "the end that it is cut into", "left end", yaml="from")
+    width: Expression = key(Length(positive=True), "from side to side", "1/8")
+    depth: Expression = key(Length(positive=True), "from the end to its floor", "3/32")
+    angle: Expression | None = key(
+        Angle(), "which way it runs: on the right end 0° is level, 90° upright, as when left out", "90°", default=None
+    )
+    count: int = key(Whole(1, 12), "how many, evenly round the axis", "3", default=1)
+
+
 SHAPES: Shapes = (
     ("cross hole", CrossHole),
     ("flat", Flat),
@@ -97,6 +110,7 @@ SHAPES: Shapes = (
     ("square", Polygon),
     ("hexagon", Polygon),
     ("shaft keyway", ShaftKeyway),
+    ("end slot", EndSlot),
 )
-MODELS = (CrossHole, Flat, Polygon, ShaftKeyway)
+MODELS = (CrossHole, Flat, Polygon, ShaftKeyway, EndSlot)
 SIDES = {"two flats": 2, "square": 4, "hexagon": 6}

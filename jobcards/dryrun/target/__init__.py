@@ -52,6 +52,8 @@ def turned_and_milled(part: PartPlan, cuts: dict[str, Cut]) -> Solid:
         before, cut = [c for c in rough if c.feature == feature.name], cuts.get(feature.name)
         if feature.shape in round_work.MAKERS:
             gone += round_work.round_work(feature, size, cut, before)
+        elif feature.shape == "end slot":
+            gone += round_work.end_slot(feature, size, cut)
         elif feature.shape in holes.REMOVERS and feature.places:
             gone += [*holes.REMOVERS[feature.shape](feature, size, cut), *holes.as_drilled(feature, size, before)]
         else:

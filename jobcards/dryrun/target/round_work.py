@@ -78,6 +78,16 @@ def ends(feature: FeaturePlan, size: Block) -> tuple[float, float]:
     return (low - over if low <= TOUCHES else low), (high + over if high >= size[0] - TOUCHES else high)
 
 
+def end_slot(feature: FeaturePlan, size: Block, cut: Cut | None) -> Iterator[Solid]:
+    """Slots right across an end, evenly round: each counts twice on its way round."""
+    wide, deep, over = made_width(feature, cut), feature.sizes["depth"].value, BEYOND * max(size)
+    low, high = (size[0] - deep, size[0] + over) if feature.enters == "right end" else (-over, deep)
+    count = round(feature.sizes["count"].value)
+    slot = box((low, -over, -wide / 2), (high, over, wide / 2))
+    for index in range(count):
+        yield looking_to(slot, feature.sizes["angle"].value + index * FULL / 2 / count)
+
+
 MAKERS: dict[str, Maker] = {
     "cross hole": cross_hole,
     **dict.fromkeys(("flat", "two flats", "square", "hexagon"), flat),

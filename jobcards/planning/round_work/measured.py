@@ -14,6 +14,7 @@ ROUND: dict[str, tuple[tuple[str, str, str], ...]] = {
         ("two flats", "square", "hexagon"),
         (("{name}, across the flats", "across", "outside"), ("{name}, length", "length", "depth")),
     ),
+    "end slot": (("{name}, width", "width", "inside"), ("{name}, depth", "depth", "depth")),
     "shaft keyway": (
         ("{name}, width", "width", "inside"),
         ("{name}, floor to the far side", "over", "outside"),

@@ -13,6 +13,7 @@ from jobcards.planning.mill.set_up import room_below
 from jobcards.planning.mill.zero import Zeros, surface_touch
 from jobcards.planning.number import Number
 from jobcards.planning.round_work import cuts as round_cuts
+from jobcards.planning.round_work import end_slots
 from jobcards.planning.round_work.bored_jaws import plan_in_jaws, right_at_first, stands_in_jaws
 from jobcards.planning.round_work.holding import plan_round_hold
 from jobcards.planning.round_work.indexing import Turner, index_words
@@ -27,7 +28,8 @@ from jobcards.planning.work import Work, from_job, slug
 from jobcards.trade import holes
 from jobcards.trade.formula import CannotBeDone
 
-END_HOLES = ("hole", "counterbore", "tapped hole", "countersink")
+END_HOLES = ("hole", "counterbore", "tapped hole", "countersink", "end slot")
+ROUND_CUTS = {**round_cuts.CUTS, **end_slots.CUTS}
 Asked = tuple[Operation, FeaturePlan]
 
 
@@ -47,7 +49,9 @@ def round_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) ->
     features = [as_turned(route, f) for f in drawn] if hold.up and not in_jaws else drawn
     first = features[0].sizes.get("angle", up_angle(work))
     if in_jaws:
-        first = right_at_first(work, set_up_id, hold.up)
+        slots = [f for f in drawn if f.shape == "end slot"]
+        first = slots[0].sizes["angle"] if len(slots) == len(drawn) else right_at_first(work, set_up_id, hold.up)
+        features = [end_slots.lying(f, first) for f in drawn]
         below = below_work(route, set_up, set_up_id)
         held = plan_in_jaws(work, set_up_id, set_up, route.shape, drawn, first, below)
     else:
@@ -103,7 +107,7 @@ def asked_of(route: Route, set_up: SetUp) -> list[Asked]:
             work.problem(
                 operation.place("cut"),
                 f"“{feature.name}” is not cut from the {hold.up}",
-                "cut holes of that end here, and the rest in another set-up",
+                "cut holes and slots of that end here, and the rest in another set-up",
             )
         elif not hold.up and feature.enters != ROUND:
             work.problem(
@@ -189,8 +193,8 @@ def round_cut(held: Holding, operation: Operation, feature: FeaturePlan) -> Cut 
     if feature.enters == ROUND:
         deep = round_cuts.with_depth(feature, round_cuts.below_touch(asked, held.touched))
         asked = held.asked(operation, deep)
-    if feature.shape in round_cuts.CUTS:
-        cut = round_cuts.CUTS[feature.shape](asked)
+    if feature.shape in ROUND_CUTS:
+        cut = ROUND_CUTS[feature.shape](asked)
     else:
         shape = feature.shape
         if shape == "cross hole":
@@ -217,6 +221,11 @@ def stations_of(held: Holding, cut_id: str, operation: Operation, feature: Featu
     """The angles that a cut is made at, and how the work gets there. Raises CannotBeDone."""
     work, sizes = held.route.work, feature.sizes
     if "angle" not in sizes:
+        return ()
+    if end_slots.TO_THE_RIGHT in sizes:  # it lies square to the machine, and nothing turns it
+        if sizes["count"].value > 1:
+            wrong = f"“{feature.name}” runs {sizes['count'].shown} ways across the axis, and jaws turn nothing"
+            work.problem(operation.place("cut"), wrong, "hold it in the chuck of a rotary table")
         return ()
     if held.turner is not None:
         return held.turner.stations(cut_id, feature)

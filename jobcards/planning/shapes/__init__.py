@@ -10,6 +10,7 @@ from jobcards.planning.shapes import (
     arcs,
     bored,
     by_hand,
+    end_slots,
     holes,
     lathe,
     lathe_tapers,
@@ -37,6 +38,7 @@ PLANNERS: dict[type, Planner] = {
     **lathe_tapers.PLANNERS,
     **bored.PLANNERS,
     **round_work.PLANNERS,
+    **end_slots.PLANNERS,
 }
 
 
