@@ -22,9 +22,13 @@ class Name(Kind):
 
 @dataclass(frozen=True)
 class Length(Kind):
-    """A length, or an expression of sizes that gives one: `1-1/4`, `12 mm`, `length/2 - 1/8`."""
+    """A length, or an expression of sizes that gives one: `1-1/4`, `12 mm`, `length/2 - 1/8`.
+
+    `instead`: what to write, told to whoever wrote a word there that is no size.
+    """
 
     positive: bool = False
+    instead: str = ""
 
 
 @dataclass(frozen=True)

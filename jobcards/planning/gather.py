@@ -103,7 +103,8 @@ def words_of_cut(cut: Cut) -> set[str]:
         return set(WORDS_BY_HAND_TOOL.get(kind, ()))
     if cut.kind == "thread" and kind == "die":
         return {"turning", "die"}
-    return {*WORDS_BY_CUT.get(cut.kind, ()), kind}
+    words = {*WORDS_BY_CUT.get(cut.kind, ()), kind}
+    return {*words, f"{kind} coming through"} if cut.through else words
 
 
 def plan_cautions(parts: tuple[PartPlan, ...]) -> tuple[Caution, ...]:

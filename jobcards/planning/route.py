@@ -1,7 +1,7 @@
 """A part on its way through its set-ups, and what every set-up ends with: number, texts and time."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from jobcards.definition.job import Operation, Part, SetUp
 from jobcards.planning.authored import authored
@@ -9,7 +9,7 @@ from jobcards.planning.card import BlankPlan, Cut, FeaturePlan, HoldPlan, SetUpP
 from jobcards.planning.lathe.outline import Turned
 from jobcards.planning.mill.zero import Zeros
 from jobcards.planning.number import Number
-from jobcards.planning.words import Line, line
+from jobcards.planning.words import Line, line, said_once
 from jobcards.planning.work import Work, from_job, from_shop
 from jobcards.trade import times
 
@@ -61,6 +61,7 @@ def finished(
 ) -> SetUpPlan:
     """The set-up with its number, texts and time."""
     work = route.work
+    cuts = tuple(replace(cut, title=said_once(cut.title)) for cut in cuts)
     number = work.ledger.counted(f"{set_up_id}.number", route.count, "set-up")
     spent = tuple(cut.rates["time"] for cut in cuts if "time" in cut.rates)
     pieces = work.ledger[f"{route.part_id}.quantity"]

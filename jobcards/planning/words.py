@@ -73,6 +73,25 @@ def line(template: str, **pieces: "str | Number | Piece | Line") -> Line:
     return tuple(out)
 
 
+def said_once(title: Line) -> Line:
+    """A heading of a verb and a name. Where the name begins or ends with the verb's word, the name says it all.
+
+    >>> as_text(said_once(line("Chamfer {it}", it=Authored("far end chamfer", "job"))))
+    'Far end chamfer'
+    >>> as_text(said_once(line("Knurl {it}", it=Authored("knurl", "job"))))
+    'Knurl'
+    >>> as_text(said_once(line("Mill {it}", it=Authored("seat", "job"))))
+    'Mill seat'
+    """
+    if len(title) < 2 or not isinstance(title[0], Words) or not isinstance(title[1], Authored):
+        return title
+    verb, name = title[0].text.strip().lower(), title[1].text
+    words = name.lower().split()
+    if not words or not {verb, f"{verb}s"} & {words[0], words[-1]}:
+        return title
+    return (Authored(name[0].upper() + name[1:], title[1].owner, title[1].emphasis), *title[2:])
+
+
 def as_text(written: Line) -> str:
     """A line as plain characters, for alternative texts and tests."""
     return "".join(

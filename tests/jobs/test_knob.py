@@ -19,15 +19,16 @@ from tests.planning.cards import SHOP, swapped
 METRIC_SHOP = SHOP.with_name("metric-workshop.yml")
 KNOB = Path(__file__).with_name("knob.yml")
 PENCIL = {
-    # 12 of thread, 2 threads of the bottoming tap, 1.5 for chips, and the point of a 5 drill: 2.5 / tan 59° = 1.502
-    "knob-one-chucking-thread-5-drill.depth": "17.002",
+    # 12 of thread, 2 threads of the bottoming tap, 1.5 for chips, and the point of a 5 drill: 2.5 / tan 59° = 1.502;
+    # 17.002 on a dial of 0.05 to half marks
+    "knob-one-chucking-thread-5-drill.depth": "17.000",
     # the plug tap stops where the other's tip will stand, 14 deep: 14 - 5 threads
     "knob-one-chucking-thread-m6-tap.depth": "9.000",
     # A1.6: 2 of pilot, and (3 - 1.6) / 2 / tan 30° of its countersink
     "knob-one-chucking-thread.depth": "3.212",
     # 25 - 2 (1 + 0.75), and half of what comes off on a dial that reads the infeed
     "knob-one-chucking-part-off-left-end.bottom": "21.500",
-    "knob-one-chucking-part-off-left-end.dial": "1.7500",
+    "knob-one-chucking-part-off-left-end.dial": "1.75",
     # 20, 0.5 faced off the one end only, the blade of 2.5 and 4 before the jaws
     "knob-one-chucking.stick-out": "27.000",
     # both ends faced
@@ -122,7 +123,7 @@ def test_too_little_is_held(tmp_path: Path) -> None:
 def test_a_plug_tap_comes_out_of_the_far_side(tmp_path: Path) -> None:
     """12 + 5 + 1.5 + 1.502 = 20.002 in a knob of 20."""
     told = problems(tmp_path, ("screw hole, with: M6 bottoming tap", "screw hole, with: M6 tap"))
-    assert "goes 20.002 deep and comes out of the far side" in told
+    assert "goes 20.000 deep and comes out of the far side" in told
     assert "bottoming tap" in told
 
 
@@ -157,3 +158,32 @@ def test_no_nick_where_the_end_is_faced_later(tmp_path: Path) -> None:
         (off, off.replace("tool}", "tool, rough: true}\n          - {part off: left end, with: parting tool}", 1)),
     )
     assert "the left end is still to be faced" in told
+
+
+def test_a_note_on_the_lathe(tmp_path: Path) -> None:
+    """What is told in words only may be done on the lathe too."""
+    changed = knob_card(
+        tmp_path,
+        (
+            "rim: {shape: knurl, from: 0, length: length, pitch: 1, pattern: diamond}",
+            "rim: {shape: note, text: Roughen the rim for the fingers., check: It is rough all round.}",
+        ),
+    )
+    assert all(run.passed for run in dry_run(changed).parts)
+
+
+def test_the_end_is_touched_when_it_is_faced(card: Card) -> None:
+    for part in card.parts:
+        for set_up in part.set_ups:
+            touch = next(each for each in set_up.zero if each.axis == "z")
+            assert "As soon as the" in as_text(touch.instruction)
+
+
+def test_what_holds_a_short_piece_is_asked_for(tmp_path: Path) -> None:
+    told = problems(tmp_path, ("in: collet, by: outside, out", "in: three-jaw chuck, out"))
+    assert "the piece is 20.500 long here" in told
+    assert "write `by:`" in told
+    told = problems(tmp_path, ("by: outside, out", "by: rim, out"))
+    assert "a collet holds a turned diameter, not “rim”; write `by:` outside" in told
+    told = problems(tmp_path, ("pitch: 1,", "pitch: medium,"))
+    assert "from ridge to ridge" in told

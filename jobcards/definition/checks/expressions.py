@@ -1,6 +1,7 @@
 """Every expression names sizes that exist, gives the kind of value its place wants, and can be worked out."""
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from jobcards.definition import kinds
 from jobcards.definition.checks.known import Known, told
@@ -21,7 +22,8 @@ def check_expressions(asked: Iterable[Asked], known: Known) -> Iterator[Problem]
         if not known.ready(one.expression):
             unknown = one.expression.unknown(known.stated, known.functions) if strangers < MOST_PROBLEMS else []
             strangers += len(unknown)
-            yield from unknown
+            instead = one.kind.instead if isinstance(one.kind, kinds.Length) else ""
+            yield from (replace(problem, instead=instead) if instead else problem for problem in unknown)
             continue
         try:
             yield from wrong_kind(one, known)

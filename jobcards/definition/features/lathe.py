@@ -85,7 +85,9 @@ class Knurl(Feature):
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
     length: Expression = key(Length(positive=True), "how long it is", "1/2")
     pitch: Expression = key(
-        Length(positive=True), "from ridge to ridge; of a medium knurl about 0.048 or 1.2 mm", "0.048"
+        Length(positive=True, instead="write it from ridge to ridge, as the shop file's knurling tool has it"),
+        "from ridge to ridge; of a medium knurl about 0.048 or 1.2 mm",
+        "0.048",
     )
     pattern: str = key(Choice(("straight", "diamond")), "how its ridges lie", "diamond", default="diamond")
 

@@ -77,7 +77,7 @@ def as_drilled(feature: FeaturePlan, part: PartPlan) -> Iterator[Solid]:
     for cut in cuts_on(feature, part):
         if cut.kind == "lathe drill" and cut.cutter is not None:
             across, point = cut.cutter.sizes["diameter"].value, cut.cutter.sizes["point"].value
-            yield facing_end(feature, part, drilled_hole(across, point, cut.sizes["depth"].value, 0.0, across))
+            yield facing_end(feature, part, drilled_hole(across, point, cut.sizes["depth"].published, 0.0, across))
 
 
 def taper_bore(feature: FeaturePlan, solid: Solid, part: PartPlan) -> Iterator[Solid]:

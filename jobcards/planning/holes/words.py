@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from jobcards.definition.features import ENDS
 from jobcards.planning.card import FeaturePlan
 from jobcards.planning.holes.cut import HoleCut
 from jobcards.planning.holes.depths import Depth
@@ -17,14 +18,18 @@ def depth_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] 
     if depth.through:
         if asked.by_hand:
             return [line("Go on until the tip stands clear below the work.")]
-        return [line("Go {depth} below the face, so that the cutter comes clear through.", depth=depth.tip)]
+        return [
+            line("Go {depth} below " + top_of(asked) + ", so that the cutter comes clear through.", depth=depth.tip)
+        ]
     if asked.kind == "spot":
         return []
     if depth.full is not None and depth.full is not depth.tip:
         what = "thread" if "tap" in asked.kind else "diameter"
         return [
             line(
-                "Stop {depth} below the face, counted from the touch of the tip: full {what} then reaches {full}.",
+                "Stop {depth} below "
+                + top_of(asked)
+                + ", counted from the touch of the tip: full {what} then reaches {full}.",
                 depth=depth.tip,
                 what=what,
                 full=depth.full,
@@ -34,7 +39,13 @@ def depth_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] 
         return sink_words(asked, depth, under)
     if asked.kind == "hand countersink":
         return [line("Until it measures {diameter} across at the face.", diameter=asked.feature.sizes["diameter"])]
-    return [line("Stop {depth} below the face.", depth=depth.tip)]
+    return [line("Stop {depth} below " + top_of(asked) + ".", depth=depth.tip)]
+
+
+def top_of(asked: HoleCut) -> str:
+    """What a depth is counted from: the face, or across round work the top of the round."""
+    across_round = asked.route.shape.kind == "turned" and asked.feature.enters not in ENDS
+    return "the top of the round" if across_round else "the face"
 
 
 def sink_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] | None) -> list[Line]:
@@ -123,6 +134,7 @@ def tap_words(asked: HoleCut, turns: Number) -> list[Line]:
         "Start it upright, under its guide or by a square from two sides. A turn in, half a turn back to break the "
         "chip; oil often."
         if asked.by_hand
-        else "Let the quill follow the tap; press only until it bites. Stop short and end by hand in a blind hole."
+        else "Let the quill follow the tap; press only until it bites."
+        + ("" if asked.feature.through else " Stop short and end by hand: the hole is blind.")
     )
     return [line("{turns} turns from its first bite bring the tip to depth.", turns=turns), line(how)]

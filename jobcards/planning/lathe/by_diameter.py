@@ -9,6 +9,7 @@ from jobcards.planning.lathe.centres import bring_up_centre
 from jobcards.planning.lathe.chucked import (
     asked_for,
     dial_in,
+    is_long_enough,
     least_grip,
     left_inside,
     present,
@@ -136,6 +137,8 @@ def without_shoulder(
         out = asked_for(route, set_up_id, set_up, short=False)
         if whole.value - out.value < work.rule("least chuck grip").value:
             out = asked_for(route, set_up_id, set_up, short=True)
+    if not is_long_enough(route, set_up_id, set_up, out):
+        return out, depth
     if chuck is not None:
         out = left_inside(route, set_up_id, set_up, chuck, feature.sizes["diameter"], out)
     inside = work.of(set_up_id).length("grip", milling.left_to_take, "part held", full=whole, taken=out)

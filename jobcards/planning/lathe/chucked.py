@@ -27,6 +27,25 @@ def present(route: Route, set_up_id: str) -> Number:
     )  # fmt: skip
 
 
+def is_long_enough(route: Route, set_up_id: str, set_up: SetUp, out: Number) -> bool:
+    """Whether the piece is longer than what has to stand out; a problem when it is not."""
+    whole, hold = present(route, set_up_id), set_up.hold
+    assert hold is not None
+    if whole.value > out.value:
+        return True
+    first = (
+        f"write `by:` and the diameter it is held by, so that the {hold.holder} takes the piece itself"
+        if route.parted and not hold.by
+        else "write a longer blank, or cut less in this set-up"
+    )
+    route.work.problem(
+        hold.place("holder"),
+        f"the piece is {whole.shown} long here, and {out.shown} of it would have to stand out of the {hold.holder}",
+        first,
+    )
+    return False
+
+
 def least_grip(route: Route, set_up_id: str) -> Number:
     """The least length to hold; of a short piece a part of its own length is enough."""
     work = route.work

@@ -8,7 +8,7 @@ from jobcards.planning import rates
 from jobcards.planning.authored import authored
 from jobcards.planning.card import CutterPlan, FeaturePlan, Position, ShapePlan, Touch
 from jobcards.planning.lathe.outline import Turned, largest
-from jobcards.planning.number import Number, Show
+from jobcards.planning.number import AS_UNIT, Number, Show
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
@@ -141,7 +141,7 @@ def bar_touches(turn: Turning) -> tuple[Touch, ...]:
         meaning=meaning,
     )
     end = line(
-        "Touch the faced {face} with the tool; set the carriage dial to {zero}. Lengths count from it.",
+        end_touched(turn) + "; set the carriage dial to {zero}. Lengths count from it.",
         face=turn.free_end,
         zero=nothing,
     )
@@ -149,6 +149,14 @@ def bar_touches(turn: Turning) -> tuple[Touch, ...]:
         Touch("x", "bar", "", 1, nothing, None, None, bar),
         Touch("z", "end", turn.free_end, 1, nothing, None, None, end),
     )
+
+
+def end_touched(turn: Turning) -> str:
+    """Which end the carriage is set at, and when: one that is faced in this set-up, as soon as it is."""
+    if any(operation.face == turn.free_end for operation in turn.set_up.operations):
+        return "As soon as the {face} is faced, touch it with the tool"
+    faced = "faced " if turn.free_end in turn.route.done else ""
+    return "Touch the " + faced + "{face} with the tool"
 
 
 def common(
@@ -218,7 +226,23 @@ def outside_dial(turn: Turning, place_id: str, diameter: Number) -> Number:
 
 def dial_show(turn: Turning) -> Show:
     """A dial is read to half a mark."""
-    return Show(step=turn.dial_step().value / 2, places=4)
+    return half_marks(turn.dial_step())
+
+
+def half_marks(mark: Number) -> Show:
+    """To half a mark of a dial, with no more places than that has."""
+    half = mark.value / 2
+    places = next((n for n in range(1, 5) if abs(round(half, n) - half) < 1e-9), 4)
+    return Show(step=half, places=places)
+
+
+def tailstock_show(turn: Turning) -> Show:
+    """A depth by the tailstock, to what its dial shows."""
+    dial = turn.lathe.tailstock
+    if dial is None:
+        return AS_UNIT
+    mark = turn.work.shop_length("shop-tailstock.division", dial.division, "one mark of the tailstock's dial")
+    return half_marks(mark)
 
 
 def parting_place(turn: Turning) -> Number:

@@ -4,8 +4,8 @@ from jobcards.definition.job import Operation
 from jobcards.planning.card import CutterPlan, FeaturePlan
 from jobcards.planning.holes.cut import finisher
 from jobcards.planning.holes.under import check_metal_under
-from jobcards.planning.lathe.common import Turning, past_parting
-from jobcards.planning.number import Number
+from jobcards.planning.lathe.common import Turning, past_parting, tailstock_show
+from jobcards.planning.number import AS_UNIT, Number, Show
 from jobcards.planning.taps import chamfer_threads
 from jobcards.trade import drilling, milling, tapping
 
@@ -17,16 +17,23 @@ def drill_depth(turn: Turning, cut_id: str, operation: Operation, feature: Featu
     if feature.through:
         beyond = tip_of(turn, f"{cut_id}.beyond", "how far the tip goes on", work.rule("breakthrough"), tool)
         stock = through_stock(turn, cut_id)
-        return work.of(cut_id).length("depth", milling.through_depth, label, thickness=stock, breakthrough=beyond)
+        return work.of(cut_id).length(
+            "depth",
+            milling.through_depth,
+            label,
+            thickness=stock,
+            breakthrough=beyond,
+            show=tailstock_show(turn),
+        )
     if operation.rough and feature.shape == "turned bore":
         return feature.sizes["depth"]  # the flat bottom takes the point with it
     full = below_thread(turn, cut_id, feature) if feature.shape == "tapped end" else feature.sizes["depth"]
-    depth = tip_of(turn, f"{cut_id}.depth", label, full, tool)
+    depth = tip_of(turn, f"{cut_id}.depth", label, full, tool, tailstock_show(turn))
     check_metal_under(work, operation, feature, depth, turn.length, cut_id)
     return depth
 
 
-def tip_of(turn: Turning, number_id: str, label: str, full: Number, tool: CutterPlan) -> Number:
+def tip_of(turn: Turning, number_id: str, label: str, full: Number, tool: CutterPlan, show: Show = AS_UNIT) -> Number:
     """Depth of a drill's tip, whose full diameter goes to a depth."""
     return turn.work.ledger.work(
         number_id,
@@ -36,6 +43,7 @@ def tip_of(turn: Turning, number_id: str, label: str, full: Number, tool: Cutter
         full_depth=full,
         diameter=tool.sizes["diameter"],
         point_angle=tool.sizes["point"],
+        show=show,
     )
 
 

@@ -5,15 +5,15 @@ from jobcards.definition.job import SetUp
 from jobcards.planning.card import HoldPlan
 from jobcards.planning.lathe.by_diameter import plan_in_collet, plan_on_diameter
 from jobcards.planning.lathe.centres import bring_up_centre, plan_between_centres, plan_on_faceplate
-from jobcards.planning.lathe.chucked import dial_in, least_grip, left_inside, present, said_to_stand_out
+from jobcards.planning.lathe.chucked import dial_in, is_long_enough, least_grip, left_inside, present, said_to_stand_out
 from jobcards.planning.lathe.ground import plan_on_mandrel
 from jobcards.planning.lathe.outline import largest
 from jobcards.planning.lathe.reach import blank_over, furthest
-from jobcards.planning.number import Number, Show
+from jobcards.planning.number import Number
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
-from jobcards.planning.work import from_job, from_shop, slug
-from jobcards.trade import holding, milling, turning
+from jobcards.planning.work import from_shop, slug
+from jobcards.trade import milling, turning
 
 
 def plan_chuck(route: Route, set_up_id: str, set_up: SetUp) -> HoldPlan | None:
@@ -41,7 +41,7 @@ def plan_chuck(route: Route, set_up_id: str, set_up: SetUp) -> HoldPlan | None:
     return None
 
 
-def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chuck) -> HoldPlan:
+def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chuck) -> HoldPlan | None:
     """How far the bar stands out, and how much of it is held."""
     work, shape, blank, hold = route.work, route.shape, route.blank, set_up.hold
     assert hold is not None
@@ -68,6 +68,8 @@ def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Ch
         clearance=work.rule("chuck clearance"),
     )
     asked = said_to_stand_out(route, set_up_id, set_up, needed) or needed
+    if not is_long_enough(route, set_up_id, set_up, asked):
+        return None
     place = held_place(route, hold.out)
     held = largest(route.turned, place, place, blank.sizes["diameter"])
     out = left_inside(route, set_up_id, set_up, chuck, held, asked)
@@ -81,27 +83,10 @@ def plan_bar_in_chuck(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Ch
             f"only {grip.shown} of the blank is left in the chuck; {least.shown} is the least",
             "write a longer blank",
         )
-    ratio = work.of(set_up_id).rate(
-        "ratio",
-        holding.stick_out_ratio,
-        "stick-out in diameters",
-        "1",
-        stick_out=out,
-        diameter=held,
-        show=Show(places=1),
-    )
-    sizes = {"stick-out": out, "grip": grip, "ratio": ratio, "held diameter": held}
+    sizes = {"stick-out": out, "grip": grip, "held diameter": held}
     said = chuck_words(route, set_up_id, set_up, chuck, out, grip)
     if bring_up_centre(route, set_up_id, set_up, sizes, said):
         said[-1] += line(" Leave room for the tool beside it.")
-    elif ratio.value > work.rule("longest unsupported").value:
-        work.warnings.append(
-            line(
-                "In the set-up {set_up} the bar stands out {ratio} diameters: support its end with a centre.",
-                set_up=from_job(set_up.title),
-                ratio=ratio,
-            )
-        )
     return HoldPlan(
         "chuck", from_shop(hold.holder), sizes, out=hold.out, support=hold.support, instructions=tuple(said)
     )

@@ -22,6 +22,7 @@ from jobcards.planning.lathe.ground import WHEEL
 from jobcards.planning.lathe.parting import plan_far_chamfer, plan_nick, plan_parting
 from jobcards.planning.lathe.starts import is_start, plan_start
 from jobcards.planning.number import Number
+from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import Line, line
 from jobcards.trade import cutting, milling
 
@@ -47,6 +48,8 @@ def plan_lathe_cut(turn: Turning, cut_id: str, operation: Operation, feature: Fe
         return plan_facing(turn, cut_id, operation)
     if operation.part_off:
         return (plan_nick if operation.rough else plan_parting)(turn, cut_id, operation)
+    if feature is not None and feature.shape == "note":
+        return stated_cut(turn.route, turn.set_up_id, operation)
     if feature is None or feature.shape not in CUTS:
         turn.work.problem(
             operation.place("cut"),

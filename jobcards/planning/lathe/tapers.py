@@ -9,6 +9,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.diameters import nose_words, turned_diameters
+from jobcards.planning.lathe.outline import standing
 from jobcards.planning.lathe.touching import a_little, half_of, touch_anew
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
@@ -92,9 +93,7 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         line(
             "Lock the carriage with the tool {near} from the faced end; set the cross slide, pass by pass.", near=near
         ),
-        line(
-            "Feed with the compound only, {travel} and a little more, out of the cut at the thick end.", travel=travel
-        ),
+        way_out(turn, feature, travel),
         *gauge_words(feature),
         *nose_words(turn, cut_id, tool, found["feed a turn"], False),
     ]
@@ -103,6 +102,23 @@ def plan_compound(turn: Turning, cut_id: str, operation: Operation, feature: Fea
         turn, cut_id, operation, feature, "taper by compound", tool, positions,
         {**found, "passes": count, "time": time}, words, extra,
     )  # fmt: skip
+
+
+def way_out(turn: Turning, feature: FeaturePlan, travel: Number) -> Line:
+    """How far the compound is fed: out of the cut at the thick end, or up to a shoulder that stands there."""
+    far = turn.far(dict(feature.sizes)).value
+    beyond = far - 1e-6 if turn.free_end == "right end" else far + 1e-6
+    bar = turn.route.blank.sizes["diameter"]
+    large = feature.sizes["large"].value
+    if 0 < beyond < turn.length.value and standing(turn.route.turned, beyond, bar).value > large + 1e-6:
+        return line(
+            "Feed with the compound only, {travel}, and stop there: a shoulder stands at the thick end, and the tool "
+            "must not run into it.",
+            travel=travel,
+        )
+    return line(
+        "Feed with the compound only, {travel} and a little more, out of the cut at the thick end.", travel=travel
+    )
 
 
 def set_compound(
