@@ -58,10 +58,14 @@ def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bo
     yield from reference_files(cards)
 
 
-def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:
-    """The formulas and the tables, each with the cards that use it, and the schemas."""
+def schemas() -> Iterator[SiteFile]:
+    """What an editor needs to help while a job or a shop is written."""
     for name, schema in (("job", job_schema()), ("shop", shop_schema())):
         yield SiteFile(f"schema/{name}.json", json.dumps(schema, ensure_ascii=False, indent=1) + "\n")
+
+
+def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:
+    """The formulas and the tables, each with the cards that use it."""
     users = used_on(cards, "key")
     for topic, entries in formulas.topics().items():
         yield SiteFile(f"formulas/{formulas.place(topic)}/index.md", formulas.topic_page(topic, entries, users))

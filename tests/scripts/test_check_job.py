@@ -52,7 +52,9 @@ def test_what_only_the_dry_run_sees_is_told_at_its_operation(tmp_path: Path) -> 
     path.write_text(text.replace("y: height/2}", "y: 3/16}"), encoding="utf-8")
     run = check(str(path))
     assert run.returncode == 1
-    assert run.stdout.startswith(f"{path.as_posix()}:30:18: in the dry run, “bore”, “Drill bore”: the 17/64 drill meets")
+    assert run.stdout.startswith(
+        f"{path.as_posix()}:30:18: in the dry run, “bore”, “Drill bore”: the 17/64 drill meets"
+    )
     assert "spacer-bore" not in run.stdout, "set-ups and cuts go by their titles"
     assert len(run.stdout.splitlines()) == 1
 
