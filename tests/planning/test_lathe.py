@@ -184,3 +184,20 @@ def test_a_corner_with_an_undercut_may_be_sharp(tmp_path: Path) -> None:
 def test_a_diameter_that_ends_at_no_shoulder_is_turned_on_by_the_nose() -> None:
     """The collar ends 2-1/2 from the right end, where the body of the same diameter begins."""
     assert lathe_card(SPINDLE).ledger["spindle-thread-end-collar.past-end"].value == pytest.approx(2.5 + 1 / 64)
+
+
+def test_slender_work_between_centres_asks_for_a_rest(tmp_path: Path) -> None:
+    """Ten diameters and no more: 14 less the dog's 3/4 is 13-1/4, over a bar of 1.125 it is 11.8."""
+    long = ("plug length: 6", "plug length: 14")
+    card = changed_card(tmp_path, PLUG, long, ("taper: 0.25 per foot", "taper: 0.05 per foot"))
+    told = " ".join(as_text(line) for line in card.warnings)
+    assert "11.8 diameters lie between" in told
+    assert "follow rest" in told
+    assert not any("lie between" in as_text(line) for line in lathe_card(PLUG).warnings)
+
+
+def test_work_held_by_a_diameter_is_looked_at_as_well(tmp_path: Path) -> None:
+    """Held by its nose, 5 of the spindle stand out, of a bar of 1-1/8; three diameters are let by."""
+    card = changed_card(tmp_path, SPINDLE, ("  length: 4 ±0.010", "  length: 7 ±0.010"))
+    told = [as_text(line) for line in card.warnings if "tail end the work stands out" in as_text(line)]
+    assert told and "support its end with a centre" in told[0]

@@ -7,6 +7,7 @@ from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.bores import check_bar
 from jobcards.planning.lathe.common import Turning, spindle, texts
 from jobcards.planning.lathe.open_holes import open_hole
+from jobcards.planning.lathe.pick_up import check_gears, pick_up_words
 from jobcards.planning.lathe.thread_ways import (
     Relief,
     relief_is_cut,
@@ -15,7 +16,7 @@ from jobcards.planning.lathe.thread_ways import (
     way_of,
     without_relief,
 )
-from jobcards.planning.lathe.threads import check_gears, gear_words, infeeds, threading_time
+from jobcards.planning.lathe.threads import gear_words, infeeds, threading_time
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -64,6 +65,7 @@ def plan_bore_thread(turn: Turning, cut_id: str, operation: Operation, feature: 
         gear_words(turn, cut_id, thread, written.thread),
         swing_words(angle, way),
         way.words,
+        pick_up_words(turn, thread),
         *infeed_words(before, depth, infeed),
         *trying_words(feature),
     ]

@@ -25,16 +25,18 @@ def cuts_outside(route: Route, set_up: SetUp) -> list[Number]:
 def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
     """How far from the faced end the furthest cut on the outside goes; with none, as far as the bar is thick.
 
-    A finished piece that is only faced stands out a little.
+    A finished piece, or one no longer than it is thick, that is only faced stands out a little.
     """
     hold = set_up.hold
     assert hold is not None
-    length = route.shape.sizes["length"]
+    length, bar = route.shape.sizes["length"], route.blank.sizes
     found = cuts_outside(route, set_up)
     if not found:
-        return route.work.rule("overhang") if hold.by else route.blank.sizes["diameter"]
+        disc = bar["length"].value < bar["diameter"].value
+        return route.work.rule("overhang") if hold.by or disc else bar["diameter"]
     if hold.out == "left end":
-        return max(found, key=lambda n: n.value)
+        far = max(found, key=lambda n: n.value)
+        return far if far.value > 0 else route.work.rule("overhang")  # a corner of the end itself
     return route.work.of(set_up_id).length(
         "furthest",
         locating.flipped_position,

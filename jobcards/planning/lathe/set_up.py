@@ -7,6 +7,7 @@ from jobcards.planning.lathe.by_diameter import seated
 from jobcards.planning.lathe.common import Turning, bar_touches, standing_out
 from jobcards.planning.lathe.holding import plan_chuck
 from jobcards.planning.lathe.operations import plan_lathe_cut
+from jobcards.planning.lathe.slender import check_slender
 from jobcards.planning.lathe.touching import MOVES_THE_TOOL, first_by_dial
 from jobcards.planning.route import Route, finished
 from jobcards.planning.work import slug
@@ -42,6 +43,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
     seat = by is not None and seated(route, set_up.hold.out, by)
     bar = standing_out(route, set_up.hold.out, by, seat)
     turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat, first_by_dial(route, set_up))
+    check_slender(route, set_up_id, set_up, held, bar)
     touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
     cuts: list[Cut] = []
     taken: set[str] = set()

@@ -6,6 +6,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, spindle, texts
 from jobcards.planning.lathe.outline import largest
+from jobcards.planning.lathe.pick_up import check_gears, pick_up_words
 from jobcards.planning.lathe.thread_ways import (
     Relief,
     relief_is_cut,
@@ -52,21 +53,6 @@ def check_diameter(turn: Turning, operation: Operation, feature: FeaturePlan) ->
             operation.place("cut"),
             f"“{feature.name}” is to be cut on {met.shown}, and its thread is {sizes['diameter'].shown} outside",
             f"turn it to {sizes['turn to'].shown} or a little less first",
-        )
-
-
-def check_gears(turn: Turning, operation: Operation, thread: Thread) -> None:
-    """The lathe's gears cut this thread."""
-    inch = thread.unit == "in"
-    able = turn.lathe.threads_per_inch if inch else turn.lathe.metric_pitches
-    wanted = thread.threads_per_inch if inch else thread.pitch
-    if able and all(abs(each - wanted) > 1e-6 for each in able):
-        nearest = min(able, key=lambda each: abs(each - wanted))
-        what = "threads per inch" if inch else "mm of pitch"
-        turn.work.problem(
-            operation.place("cut"),
-            f"the lathe's gears do not cut {wanted:g} {what}",
-            f"cut it with a die, or take {nearest:g}",
         )
 
 
@@ -133,6 +119,7 @@ def plan_single_point(
         gear_words(turn, cut_id, thread, written.thread),
         swing_words(angle, way),
         way.words,
+        pick_up_words(turn, thread),
         line(
             "Set the tool square with a centre gauge. Touch the work: compound and cross slide both to nothing. Wind "
             "out at the end of each pass, back, the cross slide to nothing again, and feed in with the compound."
