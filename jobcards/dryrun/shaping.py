@@ -24,11 +24,11 @@ def tool_size(cut: Cut, mill: "AtMill", name: str, default: float | None = None)
     return default
 
 
-def across(mill: "AtMill") -> tuple[float, float]:
-    """From where to where the stroke goes along y."""
-    (_, near, low), (_, far, high) = extent(mill.work)
-    aside = ASIDE * (high - low)
-    return near - aside, far + aside
+def across(mill: "AtMill", axis: str = "x") -> tuple[float, float]:
+    """From where to where the stroke goes along y; along x for grooves that are set along y."""
+    low, high = extent(mill.work)
+    run, aside = 1 if axis == "x" else 0, ASIDE * (high[2] - low[2])
+    return low[run] - aside, high[run] + aside
 
 
 def vee_grooves(cut: Cut, mill: "AtMill") -> list[Solid]:
@@ -37,12 +37,13 @@ def vee_grooves(cut: Cut, mill: "AtMill") -> list[Solid]:
     high = max(mill.clear, low)
     half_tip = tool_size(cut, mill, "flat", 0.0) / 2
     half_top = half_tip + (high - low) * math.tan(math.radians(tool_size(cut, mill, "point")) / 2)
-    near, far = across(mill)
     strokes = []
     for position in cut.positions:
-        x = mill.place(position, "x")
-        outline = [(x - half_tip, low), (x + half_tip, low), (x + half_top, high), (x - half_top, high)]
-        strokes.append(prism(outline, near, far, "y"))
+        axis = "x" if position.x is not None else "y"
+        place = mill.place(position, axis)
+        near, far = across(mill, axis)
+        outline = [(place - half_tip, low), (place + half_tip, low), (place + half_top, high), (place - half_top, high)]
+        strokes.append(prism(outline, near, far, "y" if axis == "x" else "x"))
     return strokes
 
 

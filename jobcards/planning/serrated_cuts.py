@@ -3,6 +3,7 @@
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.mill.cut import MillCut, MillCutter
+from jobcards.planning.mill.tilted_head import position
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.shaper.cut import Shaped, ShaperCut, needs_kind, ram_words, shaping_time
@@ -10,6 +11,10 @@ from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade import cutting, grooves, setups, vees
 
+FED = {
+    "x": "Set the middle of the cutter's tip to each reading, and feed across the work.",
+    "y": "Set the middle of the cutter's tip to each reading, and feed along the table.",
+}
 SIZES = ("depth", "angle", "pitch", "flat", "root", "count", "full depth")
 
 
@@ -28,15 +33,21 @@ def groove_places(work: Work, cut_id: str, feature: FeaturePlan) -> list[Number]
     ]
 
 
+def row_axis(asked: MillCut | ShaperCut) -> str:
+    """The machine axis along which the row goes: the one that the drawing's x lies along."""
+    return next(axis for axis in ("x", "y", "z") if asked.lying.drawing_axis(axis) == "x")
+
+
 def groove_positions(asked: MillCut | ShaperCut) -> tuple[Position, ...]:
     """A reading for every groove."""
-    work, cut_id, zero = asked.work, asked.id, asked.zeros.places["x"]
-    out = []
+    work, cut_id, axis = asked.work, asked.id, row_axis(asked)
+    zero, out = asked.zeros.places[axis], []
     for index, place in enumerate(groove_places(work, cut_id, asked.feature)):
         number_id = f"{cut_id}-{index + 1}"
         count = work.ledger.counted(f"{number_id}.count", index + 1, "groove")
-        x = reading(work, f"{number_id}.x", "groove: reading X", asked.lying, "x", place, zero, asked.step.value)
-        out.append(Position(line("{count}", count=count), x))
+        label = f"groove: reading {axis.upper()}"
+        got = reading(work, f"{number_id}.{axis}", label, asked.lying, axis, place, zero, asked.step.value)
+        out.append(position(line("{count}", count=count), axis, got, {}))
     return tuple(out)
 
 
@@ -45,9 +56,16 @@ def fits_the_form(asked: MillCut | ShaperCut) -> bool:
     work, feature, tool = asked.work, asked.feature, asked.tool
     mark = asked.operation.place("cutter")
     before = len(work.problems)
-    if "x" not in asked.zeros.places:
+    axis = row_axis(asked)
+    if axis == "y" and isinstance(asked, ShaperCut):
         work.problem(
-            asked.set_up.mark, "no zero is found along x of the table", "add {line: …, from: left end} to zero:"
+            asked.operation.place("cut"),
+            f"the grooves of “{feature.name}” lie across the stroke of the shaper",
+            "turn the work so that they run away from you",
+        )
+    elif axis not in asked.zeros.places:
+        work.problem(
+            asked.set_up.mark, f"no zero is found along {axis} of the table", "add {line: …, from: left end} to zero:"
         )
     if "point" not in tool.sizes:
         work.problem(mark, f"“{asked.operation.cutter}” has no point angle", "give its point in the shop file")
@@ -89,7 +107,7 @@ def mill_upright(asked: MillCut) -> Cut | None:
         "travel",
         setups.travel_for_cut,
         "table travel for one groove",
-        length=asked.lying.along("y"),
+        length=asked.lying.along("y" if row_axis(asked) == "x" else "x"),
         cutter=tool.sizes["diameter"],
         clear=work.rule("clearance"),
     )
@@ -99,7 +117,7 @@ def mill_upright(asked: MillCut) -> Cut | None:
     found = {**speeds, **feeds, **passes, "travel": run}
     found["time"] = rates.feed_time(work, cut_id, run, feeds["feed"], strokes)
     words = [
-        line("Set the middle of the cutter's tip to each reading, and feed across the work."),
+        line(FED[row_axis(asked)]),
         rates.depth_words(passes),
     ]
     return grooved(asked, found, [*words, *groove_words(feature)])
