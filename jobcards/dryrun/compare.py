@@ -9,6 +9,8 @@ Distances under `SLIVER` are the arithmetic's own dust and count as nothing.
 """
 
 import math
+from collections.abc import Sequence
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,33 +23,55 @@ from jobcards.planning.card import Card, PartPlan
 
 SLIVER = 1e-6
 NEAR = 0.02
+MULTITUDE = 20_000  # points, as of hundreds of holes that are all out of place
+SPREAD = 500  # of these, the ones that are measured first
 NEAREST = 12  # triangles measured exactly before the rest are ruled out by their boxes
 
 
-def difference_volume(one: Solid, other: Solid) -> float:
-    """Volume that is in one of two solids but not in both."""
-    return float((one - other).volume() + (other - one).volume())
+class Difference(NamedTuple):
+    """By how much two solids differ: in volume, and between their surfaces."""
+
+    volume: float
+    deviation: float
 
 
-def largest_deviation(one: Solid, other: Solid) -> float:
-    """Greatest distance between the surfaces of two solids, in their unit; 0.0 when it is under `SLIVER`.
-
-    When one of them is empty there is no such distance: infinity.
+def compared(one: Solid, other: Solid, allowed: float = math.inf) -> Difference:
+    """The volume that is in one of two solids but not in both, and the largest deviation; see `largest_deviation`.
 
     >>> from jobcards.dryrun.solids import box
-    >>> round(largest_deviation(box((0, 0, 0), (2, 1, 1)), box((0, 0, 0), (2, 1, 1.25))), 9)
-    0.25
+    >>> compared(box((0, 0, 0), (2, 1, 1)), box((0, 0, 0), (2, 1, 1.25)))
+    Difference(volume=0.5, deviation=0.25)
+    """
+    over, under = one - other, other - one
+    return Difference(float(over.volume() + under.volume()), largest_deviation(one, other, (over, under), allowed))
+
+
+def largest_deviation(one: Solid, other: Solid, differing: tuple[Solid, Solid], allowed: float) -> float:
+    """Greatest distance between the surfaces of two solids, in their unit; 0.0 when it is under `SLIVER`.
+
+    `differing` is what one has over the other, and what it lacks. When one of them is empty there is no such distance:
+    infinity. Where the points are a multitude, a spread of them is measured first; if one of these lies farther off
+    than `allowed`, the part is wrong already, and its distance is told for the greatest.
     """
     if one.is_empty() or other.is_empty():
         return 0.0 if one.is_empty() and other.is_empty() else math.inf
-    pieces = [solid for solid in (one - other, other - one) if not solid.is_empty()]
+    pieces = [solid for solid in differing if not solid.is_empty()]
     if not pieces:
         return 0.0
     points = np.unique(np.concatenate([samples(mesh_of(solid)) for solid in pieces]).round(12), axis=0)
-    greatest = max(float(distances(points, mesh_of(solid)).max()) for solid in (one, other))
-    sheets = [2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose()]
-    greatest = max(greatest, *sheets)
+    sheets = max(2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose())
+    meshes = [mesh_of(solid) for solid in (one, other)]
+    if len(points) > MULTITUDE:
+        spread = max(sheets, farthest(points[:: len(points) // SPREAD], meshes))
+        if spread > max(allowed, SLIVER):
+            return spread
+    greatest = max(sheets, farthest(points, meshes))
     return greatest if greatest > SLIVER else 0.0
+
+
+def farthest(points: Floats, meshes: Sequence[Mesh]) -> float:
+    """How far the farthest of the points is off one of the meshes."""
+    return max(float(distances(points, mesh).max()) for mesh in meshes)
 
 
 def samples(mesh: Mesh) -> Floats:

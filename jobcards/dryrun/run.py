@@ -7,7 +7,7 @@ import numpy as np
 
 from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, thread_marks, turning
 from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
-from jobcards.dryrun.compare import allowed_deviation, difference_volume, largest_deviation
+from jobcards.dryrun.compare import allowed_deviation, compared
 from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.fixtures import TILTED, VISES, chuck_fixture, seat_height, tail_centre, tilt_of, vise_fixtures
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
@@ -51,15 +51,15 @@ def run_part(card: Card, part: PartPlan, read: Reader) -> PartRun:
             maker.do(set_up)
     except CannotFollow as fault:
         maker.faults.append(str(fault))
+    allowed = allowed_deviation(card, part)
     return PartRun(
         part.id,
         tuple(maker.starts),
         tuple(maker.states),
         target,
         maker.work,
-        difference_volume(maker.work, target),
-        largest_deviation(maker.work, target),
-        allowed_deviation(card, part),
+        *compared(maker.work, target, allowed),
+        allowed,
         tuple(maker.collisions),
         tuple(maker.faults),
         tuple(maker.skipped),
