@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from jobcards.drawing.detail import SERRATED
+from jobcards.drawing.detail import SERRATED, face_in_view, profile_view
 from jobcards.drawing.dimension import TAIL, Dimension, arrow, linear
 from jobcards.drawing.hole_words import rows_of
 from jobcards.drawing.leader import point_out
@@ -49,14 +49,18 @@ def front_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
             level = height.value if feature.enters == "top" else 0.0
             ends = view.at(end, level), view.at(end + way * start.value, level)
             view.dimensions.append(linear(start, *ends, "above" if feature.enters == "top" else "below"))
-        if feature.shape in SERRATED and feature.enters in {"top", "bottom"}:
-            level = height.value if feature.enters == "top" else 0.0
-            first = feature.sizes["first"]
-            bottom = level - np.copysign(feature.sizes["depth"].value, 1.0 if feature.enters == "top" else -1.0)
-            ends = view.at(0.0, level), view.at(first.value, bottom)
-            view.dimensions.append(linear(first, *ends, "above" if feature.enters == "top" else "below"))
+    first_grooves(view, shape)
     axes_of_holes(view, shape)
     return view
+
+
+def first_grooves(view: Drawn, shape: ShapePlan) -> None:
+    """Where the first groove of each row stands that the view shows in profile."""
+    for row in (f for f in shape.features if f.shape in SERRATED and profile_view(f) is view.view):
+        surface, inward = face_in_view(shape, row)
+        first, depth = row.sizes["first"], row.sizes["depth"].value
+        ends = (0.0, surface * view.scale), (first.value * view.scale, (surface + inward * depth) * view.scale)
+        view.dimensions.append(linear(first, *ends, "above" if inward < 0 else "below"))
 
 
 def top_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
@@ -64,6 +68,7 @@ def top_view(mesh: Mesh, shape: ShapePlan, scale: float) -> Drawn:
     view = view_of(mesh, TOP, scale)
     overall(view, "z", shape.sizes["thickness"], "left")
     positions(view, shape, ("top", "bottom"), {"x": "above", "z": "right"})
+    first_grooves(view, shape)
     axes_of_holes(view, shape)
     return view
 

@@ -4,6 +4,7 @@ import numpy as np
 
 from jobcards.drawing.dimension import arrow, lay, linear
 from jobcards.drawing.leader import point_out
+from jobcards.drawing.mesh import View
 from jobcards.drawing.paper import (
     CENTRE,
     EM,
@@ -19,7 +20,7 @@ from jobcards.drawing.paper import (
     tolerance,
     words,
 )
-from jobcards.drawing.views import Drawn, cropped
+from jobcards.drawing.views import FRONT, TOP, Drawn, cropped
 from jobcards.planning.card import FeaturePlan, ShapePlan
 
 PITCH = 10.0 * EM  # one pitch on paper
@@ -30,8 +31,9 @@ SERRATED = ("serrations", "upright serrations")
 def mark_place(sheet: Sheet, view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Box:
     """A thin frame around the first grooves in the view, and its letter."""
     window = window_of(shape, row)
-    left, low = view.at(window.left, window.low)
-    right, high = view.at(window.right, window.high)
+    left, low, right, high = (
+        float(place * view.scale) for place in (window.left, window.low, window.right, window.high)
+    )
     frame = Box(left, low, right, high).grown(0.3 * EM)
     sheet.draw(
         [(frame.left, frame.low), (frame.right, frame.low), (frame.right, frame.high), (frame.left, frame.high)],
@@ -42,12 +44,22 @@ def mark_place(sheet: Sheet, view: Drawn, shape: ShapePlan, row: FeaturePlan) ->
     return frame
 
 
+def profile_view(row: FeaturePlan) -> View:
+    """The view that shows a row in profile: from in front, or from above for one in the back or front."""
+    return FRONT if row.enters in ("top", "bottom") else TOP
+
+
+def face_in_view(shape: ShapePlan, row: FeaturePlan) -> tuple[float, float]:
+    """How high the face of a row stands in that view, and which way its metal lies: less than nothing is downward."""
+    height, thickness = (shape.sizes[name].value for name in ("height", "thickness"))
+    return {"top": (height, -1.0), "bottom": (0.0, 1.0), "back": (0.0, -1.0), "front": (-thickness, 1.0)}[row.enters]
+
+
 def window_of(shape: ShapePlan, row: FeaturePlan) -> Box:
-    """What of the front view is enlarged: the first grooves and the metal around them."""
+    """What of the view is enlarged: the first grooves and the metal around them."""
     first, pitch, depth = (row.sizes[name].value for name in ("first", "pitch", "depth"))
-    height = shape.sizes["height"].value
-    out, into = 0.25 * depth, 0.9 * depth
-    low, high = (height - depth - into, height + out) if row.enters == "top" else (-out, depth + into)
+    surface, inward = face_in_view(shape, row)
+    low, high = sorted((surface - inward * 0.25 * depth, surface + inward * 1.9 * depth))
     return Box(first - 0.8 * pitch, low, first + 1.75 * pitch, high)
 
 
@@ -56,11 +68,9 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     first, pitch, depth, flat = (row.sizes[name] for name in ("first", "pitch", "depth", "flat"))
     leaning = "tilt" in row.sizes
     told = row.sizes["tilt" if leaning else "angle"]
-    height = shape.sizes["height"].value
     scale = PITCH / pitch.value
     window = window_of(shape, row)
-    inward = -1.0 if row.enters == "top" else 1.0
-    surface = height if row.enters == "top" else 0.0
+    surface, inward = face_in_view(shape, row)
     sheet = Sheet(100.0)
 
     def at(x: float, y: float) -> tuple[float, float]:
@@ -72,7 +82,7 @@ def serrations_detail(view: Drawn, shape: ShapePlan, row: FeaturePlan) -> Sheet:
     bottom = surface + inward * depth.value
     x0, x1 = first.value, first.value + pitch.value
     left_flank, right_flank, beyond = flanks(row)
-    far, near = ("above", "below") if row.enters == "top" else ("below", "above")
+    far, near = ("above", "below") if inward < 0 else ("below", "above")
     low, high = sorted((at(0.0, surface)[1], at(0.0, bottom)[1]))
     body = Box(0.0, low, (window.right - window.left) * scale, high)
     crest = x1 - left_flank

@@ -4,13 +4,13 @@ import numpy as np
 
 from jobcards.drawing import milled_views
 from jobcards.drawing.block_views import end_view, front_view, label_bevels, label_holes, label_outside, top_view
-from jobcards.drawing.detail import SERRATED, mark_place, serrations_detail
+from jobcards.drawing.detail import SERRATED, mark_place, profile_view, serrations_detail
 from jobcards.drawing.dimension import FIRST, lay
-from jobcards.drawing.mesh import Mesh, mesh_of
+from jobcards.drawing.mesh import Mesh, View, mesh_of
 from jobcards.drawing.paper import EM, Box, Piece, Rows, Sheet, amount, words
 from jobcards.drawing.svg import Drawing, finish
 from jobcards.drawing.turned_views import turned_sheet
-from jobcards.drawing.views import Drawn, name_view, third_angle
+from jobcards.drawing.views import FRONT, TOP, Drawn, name_view, third_angle
 from jobcards.dryrun.target import drawn_part
 from jobcards.planning.card import Card, PartPlan, ShapePlan
 from jobcards.planning.words import as_text
@@ -47,16 +47,16 @@ def block_sheet(mesh: Mesh, shape: ShapePlan, width: float) -> Sheet:
         box = arranged(mesh, shape, scale)[0].bounds()
         around = box.right - box.left - across * scale
         scale = min(largest, (width - around) / across)
-    sheet, front = arranged(mesh, shape, scale)
+    sheet, views = arranged(mesh, shape, scale)
     for _ in range(TRIES):
         over = sheet.bounds().right - sheet.bounds().left - width
         if over <= 0:
             break
         # The lettering does not shrink with the views, and may have found other places.
         scale -= (over + EM) / across
-        sheet, front = arranged(mesh, shape, scale)
+        sheet, views = arranged(mesh, shape, scale)
     for row in (f for f in shape.features if f.shape in SERRATED):
-        detail = serrations_detail(front, shape, row)
+        detail = serrations_detail(views[profile_view(row)], shape, row)
         box = detail.bounds()
         detail.moved(sheet.bounds().left - box.left, sheet.bounds().low - GUTTER - box.high)
         join(sheet, detail)
@@ -72,13 +72,12 @@ def needs_end(shape: ShapePlan) -> bool:
     )
 
 
-def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
-    """All views at a scale, arranged as third-angle projection asks; and the front view among them."""
+def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, dict[View, Drawn]]:
+    """All views at a scale, arranged as third-angle projection asks; and those that rows of grooves show in."""
     front = front_view(mesh, shape, scale)
     milled_views.place_milled(front, shape)
     whole = view_sheet(front, slope_room(shape))
-    for row in (f for f in shape.features if f.shape in SERRATED):
-        mark_place(whole, front, shape, row)
+    mark_rows(whole, front, shape)
     label_bevels(whole, front, shape, ("top", "bottom"), zone(whole, front))
     for feature in shape.features:
         if feature.shape == "partial bore" and feature.enters in {"front", "back"}:
@@ -99,13 +98,20 @@ def arranged(mesh: Mesh, shape: ShapePlan, scale: float) -> tuple[Sheet, Drawn]:
     top = top_view(mesh, shape, scale)
     milled_views.place_milled(top, shape)
     above = view_sheet(top)
+    mark_rows(above, top, shape)
     label_bevels(above, top, shape, ("back", "front"), zone(above, top))
     label_holes(above, top, shape, ("top", "bottom"), zone(above, top))
     milled_views.label_milled(above, top, shape, zone(above, top))
     name_view(above, "top", (top.body.left + top.body.right) / 2, above.bounds().low - 0.4 * EM)
     above.moved(0.0, bounds.high + GUTTER - above.bounds().low)
     join(whole, above)
-    return whole, front
+    return whole, {FRONT: front, TOP: top}
+
+
+def mark_rows(sheet: Sheet, view: Drawn, shape: ShapePlan) -> None:
+    """A frame round the first grooves of each row that the view shows in profile."""
+    for row in (f for f in shape.features if f.shape in SERRATED and profile_view(f) is view.view):
+        mark_place(sheet, view, shape, row)
 
 
 def slope_room(shape: ShapePlan) -> dict[str, float]:
