@@ -7,6 +7,7 @@ chuck's face. The angle of the drawing that is up (standing: to the right) is co
 
 import math
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Protocol
 
 import numpy as np
@@ -198,11 +199,15 @@ def flats(cut: Cut, mill: milling.AtMill) -> list[Solid]:
 
 
 def keyway(cut: Cut, mill: milling.AtMill) -> list[Solid]:
-    """One stroke along the work from the first reading to the last, with an end mill."""
+    """A stroke along the work from the first reading to the last with an end mill; or round the four of them."""
     diameter, low = milling.cutter_size(cut, mill.read, "diameter", 0.0), mill.bottom(cut)
-    if len(cut.positions) != 2 or diameter <= 0:
+    if len(cut.positions) not in (2, 4) or diameter <= 0:
         raise CannotFollow(f"the card does not tell from where to where {cut.id} runs, or with what")
-    (x1, y1), (x2, y2) = [(mill.place(p, "x"), mill.place(p, "y")) for p in cut.positions]
+    places = [(mill.place(p, "x"), mill.place(p, "y")) for p in cut.positions]
+    if len(places) == 4:
+        round_bits = [cylinder(diameter, low, mill.clear, place) for place in places]
+        return [Solid.batch_hull([one, other]) for one, other in pairwise([*round_bits, round_bits[0]])]
+    (x1, y1), (x2, y2) = places
     if y1 != y2:
         raise CannotFollow(f"{cut.id} does not run along the work")
     left, right = sorted((x1, x2))

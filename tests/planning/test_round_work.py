@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 
 from jobcards.definition import ProblemsFound, load_job, load_shop
+from jobcards.dryrun import dry_run
+from jobcards.dryrun.reading import published
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import Cut, SetUpPlan
 from tests.planning.cards import SHOP, swapped
@@ -114,6 +116,22 @@ def changed(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], 
     """The card with words of the definition or the shop swapped."""
     job, kit = swapped(JOB, folder / JOB.name, swaps), swapped(SHOP, folder / SHOP.name, shop)
     return plan_card(load_job(job), load_shop(kit))
+
+
+def test_a_keyway_wider_than_its_cutter(tmp_path: Path) -> None:
+    """5/16 +0.002 is 0.3135 in the middle: half of it less half of 1/4 is 0.03175, there on the far side as the cutter
+    goes to the right, and back on the near one; the ends as with one pass, half of the cutter inside.
+    """
+    card = changed(tmp_path, ("keyway width: 1/4", "keyway width: 5/16"))
+    keyway = next(c for s in card.set_ups for c in s.cuts if c.feature == "keyway")
+    assert [p.y.value for p in keyway.positions if p.y] == pytest.approx([0.03175, 0.03175, -0.03175, -0.03175])
+    assert [p.x.value for p in keyway.positions if p.x] == pytest.approx([-1.625, -0.875, -0.875, -1.625])
+    run = dry_run(card)
+    assert run.passed, run.findings()
+    shown = published(card)
+    for wrong in ({"screw-keyway-keyway-1-4-end-mill-there.y": "−0.0320"}, {"screw-keyway.y-preset": "−0.3785"}):
+        assert set(wrong) <= set(shown)
+        assert not dry_run(card, {**shown, **wrong}).passed
 
 
 REFUSED = [

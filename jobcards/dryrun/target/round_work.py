@@ -54,6 +54,11 @@ def keyway(feature: FeaturePlan, size: Block, cut: Cut | None, rough: Iterable[C
     width = made_width(feature, cut)
     floor, top = feature.sizes["round"].value / 2 - feature.sizes["depth"].value, size[1]
     low, high = ends(feature, size)
+    own = cut.cutter.sizes["diameter"].value if cut is not None and cut.cutter is not None else width
+    if width / 2 < own < width - TOUCHES:  # there and back beside the axis: its ends keep the cutter's radius
+        corners = [(x, z) for x in (low + own / 2, high - own / 2) for z in (-(width - own) / 2, (width - own) / 2)]
+        yield Solid.batch_hull([moved(laid(cylinder(own, floor, top), "y"), x=x, z=z) for x, z in corners])
+        return
     middles = [low + width / 2, high - width / 2]
     solid = box((middles[0], floor, -width / 2), (middles[1], top, width / 2))
     for middle in middles:

@@ -103,7 +103,7 @@ def rounds_of(asked: MillCut) -> list[Number] | None:
         radius=sizes["radius"],
         width=sizes["width"],
     )
-    none = work.ledger.given("nothing-left", 0.0, work.unit, "left on a finished wall", "how a finished wall is")
+    none = work.nothing("nothing-left", "left on a finished wall")
     light = work.rule("finishing depth")
     name, wall = "axis", side_milling.axis_at_wall
     first = work.of(f"{asked.id}-corners").length(
@@ -146,7 +146,7 @@ def rounds_of(asked: MillCut) -> list[Number] | None:
 def position(asked: MillCut, place: Number, index: int) -> Position:
     """The readings of one round: so far to the right of the table's axis, level with it."""
     work, step = asked.work, asked.step.value
-    nothing = work.ledger.given("table-axis", 0.0, work.unit, "the table's axis", "where zero is")
+    nothing = work.nothing("table-axis", "the table's axis")
     x = work.of(f"{asked.id}-{index}").length(
         "x", locating.reading_from_zero, "reading X of a round", position=place, origin=nothing, show=Show(step=step)
     )

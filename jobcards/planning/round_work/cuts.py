@@ -93,12 +93,12 @@ def cutter_suits(asked: MillCut) -> bool:
             "take a smaller cutter",
         )
         return False
-    if keyway and not within(diameter, sizes["width"]):
+    if keyway and not within(diameter, sizes["width"]) and not in_two(asked):
         work.problem(
             mark,
             f"“{asked.operation.cutter}” is {diameter.shown} across, and “{asked.feature.name}” is "
             f"{sizes['width'].shown} wide",
-            "take an end mill of the keyway's width",
+            "take an end mill of the keyway's width, or one between that and half of it",
         )
     if keyway and len(closed) == 2 and not asked.cutter.centre_cutting:
         work.problem(
@@ -107,6 +107,12 @@ def cutter_suits(asked: MillCut) -> bool:
             "take a centre-cutting end mill",
         )
     return True
+
+
+def in_two(asked: MillCut) -> bool:
+    """Whether a keyway is wider than its cutter, and two strokes beside the axis take all of it."""
+    diameter, width = asked.tool.sizes["diameter"], asked.feature.sizes["width"]
+    return not within(diameter, width) and width.value / 2 < diameter.value < width.value
 
 
 def within(size: Number, wanted: Number) -> bool:
@@ -208,27 +214,64 @@ def plan_keyway(asked: MillCut) -> Cut | None:
     clear = work.rule("clearance")
     order = ENDS[::-1] if open_end(asked, "to") and not open_end(asked, "from") else ENDS
     places = [axis_at(asked, end, clear if open_end(asked, end) else None) for end in order]
-    y = reading(
-        work,
-        f"{asked.id}.y",
-        f"{asked.feature.name}: reading Y, over the axis",
-        asked.lying,
-        "y",
-        asked.zeros.places["y"],
-        asked.zeros.places["y"],
-        asked.step.value,
-    )
-    positions = []
-    for words, place in zip(("from", "to"), places, strict=True):
-        x = read_x(asked, place, words)
-        positions.append(Position(line(words), x, y, None, hand_turns(work, x.id, "x", x, asked.mill)))
+    readings = [read_x(asked, place, words) for words, place in zip(ENDS, places, strict=True)]
+    two = in_two(asked)
+    positions = beside_the_axis(asked, readings) if two else over_the_axis(asked, readings)
     said = [
-        line("Lock the table across. Feed along the shaft, no farther than the two readings."),
+        line("Lock the table across. Feed along the shaft, no farther than the two readings.")
+        if not two
+        else line(
+            "The cutter is narrower than the keyway: there on one side of the axis, across, back on the other, and "
+            "across to where it began; the metal lies to the left of its way. Measure the width before the last pass back."
+        ),
         line("From the floor to the far side of the shaft it measures {over}.", over=sizes["over"]),
     ]
     if not any(open_end(asked, end) for end in ENDS):
         said.insert(0, line("Go straight down at the first reading, a pass at a time."))
-    return milled(asked, "keyway", tuple(positions), depth, said, "width", 1)
+    return milled(asked, "keyway", tuple(positions), depth, said, "width", 2 if two else 1)
+
+
+def over_the_axis(asked: MillCut, readings: list[Number]) -> list[Position]:
+    """One stroke over the axis."""
+    work, zero = asked.work, asked.zeros.places["y"]
+    label = f"{asked.feature.name}: reading Y, over the axis"
+    y = reading(work, f"{asked.id}.y", label, asked.lying, "y", zero, zero, asked.step.value)
+    return [
+        Position(line(words), x, y, None, hand_turns(work, x.id, "x", x, asked.mill))
+        for words, x in zip(ENDS, readings, strict=True)
+    ]
+
+
+def beside_the_axis(asked: MillCut, readings: list[Number]) -> list[Position]:
+    """There along one side and back along the other, the metal to the left of the cutter's way."""
+    work, sizes, zero = asked.work, asked.feature.sizes, asked.zeros.places["y"]
+    half = work.of(asked.id).length("half", side_milling.half_width, "half of the keyway", width=sizes["width"])
+    off = work.of(asked.id).length(
+        "off",
+        side_milling.axis_at_wall,
+        "cutter's axis beside that of the shaft",
+        wall=half,
+        cutter=asked.tool.sizes["diameter"],
+        off=work.nothing("nothing-left", "left on a finished wall"),
+        side=-1,
+    )
+    first = 1 if readings[1].value > readings[0].value else -1
+    out = []
+    for side, word, ends in ((first, "there", readings), (-first, "back", readings[::-1])):
+        place = work.of(f"{asked.id}-{word}").length(
+            "axis",
+            side_milling.axis_off_wall,
+            f"axis on the way {word}",
+            wall=zero,
+            distance=off,
+            side=side * asked.lying.sign("y"),
+        )
+        label = f"{asked.feature.name}: reading Y on the way {word}"
+        y = reading(work, f"{asked.id}-{word}.y", label, asked.lying, "y", place, zero, asked.step.value)
+        for x, end in zip(ends, ENDS, strict=True):
+            said = line("{word}, {end}", word=word, end=end)
+            out.append(Position(said, x, y, None, hand_turns(work, x.id, "x", x, asked.mill)))
+    return out
 
 
 def milled(

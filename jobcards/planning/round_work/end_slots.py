@@ -125,10 +125,10 @@ def as_wide(cutter: Number, width: Number) -> bool:
 def across_places(asked: MillCut) -> list[Number]:
     """How far beside the axis each stroke runs: through it with a cutter as wide as the slot, else wall to wall."""
     work, sizes, cutter = asked.work, asked.feature.sizes, asked.tool.sizes["diameter"]
-    axis = work.ledger.given("round-axis", 0.0, work.unit, "the axis of the round", "the job's definition")
+    axis = work.nothing("round-axis", "the axis of the round", "the job's definition")
     if as_wide(cutter, sizes["width"]):
         return [axis]
-    none = work.ledger.given("nothing-left", 0.0, work.unit, "left on a finished wall", "how a finished wall is")
+    none = work.nothing("nothing-left", "left on a finished wall")
     walls = []
     for side, word in ((-1, "low"), (1, "high")):
         of = work.of(f"{asked.id}-{word}")
@@ -167,7 +167,7 @@ def end_of(asked: MillCut, side: int) -> Number:
     """Where the axis stands clear of the round at one side."""
     work, word = asked.work, "right" if side > 0 else "left"
     of = work.of(f"{asked.id}-{word}")
-    axis = work.ledger.given("round-axis", 0.0, work.unit, "the axis of the round", "the job's definition")
+    axis = work.nothing("round-axis", "the axis of the round", "the job's definition")
     edge = of.length(
         "edge", side_milling.slot_wall, "outside of the round", centre=axis, width=asked.feature.sizes["round"],
         side=side,

@@ -80,9 +80,9 @@ def plan_in_chuck(
     kind = "rotary table" if isinstance(head, RotaryTable) else "dividing head"
     said = chuck_words(work, set_up, head, shop_id, sizes)
     clear_of_jaws(work, set_up, shape, cuts, grip, out)
-    if hold.support and not head.tailstock:
+    if hold.support and (not head.tailstock or hold.support != "centre"):
         work.problem(
-            hold.place("support"), f"the {hold.holder} has no tailstock", "leave support out, or add tailstock: true"
+            hold.place("support"), f"the {hold.holder} has no tailstock for a {hold.support}", "leave support out, or add tailstock: true"
         )
     if not hold.up:
         sizes["ratio"] = steady(work, set_up_id, set_up, out, shape.sizes["diameter"])

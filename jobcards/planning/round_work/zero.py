@@ -59,9 +59,7 @@ def swung(work: Work, zero_id: str, asked: ZeroWords, standing: bool) -> list[Pl
 
 def swung_touches(work: Work, zero_id: str, words: Mapping[str, str]) -> list[Placed]:
     """The readout set to nothing both ways with the spindle over an axis; `words` for each machine axis."""
-    nothing = work.ledger.given(
-        f"{zero_id}.swung", 0.0, work.unit, "readout with the spindle over the axis", "how this set-up lies"
-    )
+    nothing = work.nothing(f"{zero_id}.swung", "readout with the spindle over the axis")
     return [
         (
             Touch(axis, "swung", "", 0, nothing, None, None, line(words[axis], axis=axis.upper(), preset=nothing)),
