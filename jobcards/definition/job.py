@@ -134,7 +134,12 @@ class Hold(Model):
         yaml="stands out",
         default=None,
     )
-    support: str = key(Choice(("centre",)), "on the lathe: what steadies the end that stands out", "centre", default="")
+    support: str = key(
+        Choice(("centre", "steady rest")), "on the lathe: what steadies the end that stands out", "centre", default=""
+    )
+    rest_on: str = key(
+        Name(), "the turned diameter that a steady rest's fingers run on", "shank", yaml="rest on", default=""
+    )
     nearest: Expression | None = key(
         Angle(positive=True, below=5.0),
         "on a dividing head or rotary table: how far any place may be out where it does not divide exactly",

@@ -29,6 +29,7 @@ from jobcards.definition.shop_machines import Furnace as Furnace
 from jobcards.definition.shop_machines import Saw as Saw
 from jobcards.definition.shop_machines import Shaper as Shaper
 from jobcards.definition.shop_machines import SurfaceGrinder as SurfaceGrinder
+from jobcards.definition.shop_rests import KINDS as REST_KINDS
 from jobcards.definition.shop_vise import AngleGauge as AngleGauge
 from jobcards.definition.shop_vise import ParallelPair as ParallelPair
 from jobcards.definition.shop_vise import Parallels as Parallels
@@ -355,6 +356,7 @@ HOLDER = OneOf(
         ("mandrel", Mandrel),
         ("faceplate", Faceplate),
         *DIVIDING_KINDS,
+        *REST_KINDS,
         *BORED_JAWS_KINDS,
         *CLAMPING_KINDS,
     ),

@@ -59,8 +59,20 @@ def jaws(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, body: float, scale: flo
     if set_up.hold is not None:
         name = NAMES.get(set_up.hold.kind, set_up.hold.kind)
         sheet.write((words(name, small=True),), (left + right) / 2, (held + body) / 2 * scale)
+    if "steady rest" in it.fixtures:
+        rest(sheet, it.fixtures["steady rest"], set_up, body, scale)
     if "centre" in it.fixtures:
         centre(sheet, it.fixtures["centre"], scale)
+
+
+def rest(sheet: Sheet, fixture: Box3, set_up: SetUpPlan, body: float, scale: float) -> None:
+    """The fingers of a steady rest, above and below the work."""
+    assert set_up.hold is not None
+    inner = set_up.hold.sizes["rest diameter"].value / 2
+    left, right = float(fixture.low[2]) * scale, float(fixture.high[2]) * scale
+    for low, high in ((inner, body), (-body, -inner)):
+        draw_box(sheet, Box(left, low * scale, right, high * scale))
+    sheet.write((words("rest", small=True),), (left + right) / 2, (inner + body) / 2 * scale)
 
 
 def centre(sheet: Sheet, fixture: Box3, scale: float) -> None:

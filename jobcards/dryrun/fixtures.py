@@ -4,6 +4,7 @@ import math
 from collections.abc import Mapping
 
 from jobcards.dryrun.faults import CannotFollow
+from jobcards.dryrun.orient import Placement
 from jobcards.dryrun.reading import Reader
 from jobcards.dryrun.revolved import radii_at
 from jobcards.dryrun.solids import Solid, box, cone, corners, cylinder, extent, prism, ring
@@ -118,6 +119,16 @@ def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid, corner: float = 0.0
 def tail_centre(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid]:
     """The tailstock's centre where the card has one; it is brought up as soon as its hole is there."""
     return {"centre": centre_in(work, read(hold.sizes["centre point"]))} if "centre point" in hold.sizes else {}
+
+
+def steady_rest(hold: HoldPlan, read: Reader, placement: Placement) -> dict[str, Solid]:
+    """The fingers of a steady rest, as a ring round the diameter that they close on, where the card has one."""
+    if "rest place" not in hold.sizes:
+        return {}
+    place, width = read(hold.sizes["rest place"]), read(hold.sizes["rest width"])
+    middle = float((placement.turn @ (place, 0.0, 0.0) + placement.shift)[2])
+    inner, outer = read(hold.sizes["rest diameter"]), 2 * read(hold.sizes["rest largest"])
+    return {"steady rest": ring(inner, outer, middle - width / 2, middle + width / 2)}
 
 
 def centre_in(work: Solid, point: float) -> Solid:

@@ -9,7 +9,7 @@ from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, thread_m
 from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
 from jobcards.dryrun.compare import allowed_deviation, compared
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.fixtures import TILTED, VISES, chuck_fixture, seat_height, tail_centre, tilt_of, vise_fixtures
+from jobcards.dryrun.fixtures import TILTED, VISES, chuck_fixture, seat_height, steady_rest, tail_centre, tilt_of, vise_fixtures
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State
@@ -240,6 +240,7 @@ class Maker:
         corner = turning.left_in_corners(self.part, self.read)
         placement = turning.chucked(self.work, set_up.hold, self.read, corner)
         fixtures = chuck_fixture(set_up.hold, self.read, placement.on_machine(self.work), corner)
+        fixtures |= steady_rest(set_up.hold, self.read, placement)
         if not any(cut.kind == "centre drill" for cut in set_up.cuts):
             fixtures |= tail_centre(set_up.hold, self.read, placement.on_machine(self.work))
         self.begin(set_up, placement, fixtures)

@@ -133,10 +133,11 @@ def plan_on_faceplate(route: Route, set_up_id: str, set_up: SetUp, plate: kit.Fa
         line("The faced {end} against the faceplate, straps on packing at the same height.", end=OTHER[hold.out]),
         line("Clock the outside true, tighten, and clock again. Balance with a weight opposite, and start slowly."),
     )
+    packing: list[Line] = []
     if any(f.through and f.name in {o.cut for o in set_up.operations} for f in route.shape.features):
-        said += (line("Packing behind the work where a tool goes through: the plate must not be cut."),)
+        packing.append(line("Packing behind the work where a tool goes through: the plate must not be cut."))
     sizes = {"held diameter": held, "grip": across, "stick-out": thick}
-    return HoldPlan("faceplate", from_shop(hold.holder), sizes, out=hold.out, instructions=said)
+    return HoldPlan("faceplate", from_shop(hold.holder), sizes, out=hold.out, instructions=(*said, *packing))
 
 
 def blank_left(route: Route) -> Number:

@@ -7,6 +7,7 @@ from jobcards.planning.lathe.by_diameter import seated
 from jobcards.planning.lathe.common import Turning, bar_touches, standing_out
 from jobcards.planning.lathe.holding import plan_chuck
 from jobcards.planning.lathe.operations import plan_lathe_cut
+from jobcards.planning.lathe.rests import clear_of_rest, with_rest
 from jobcards.planning.lathe.slender import check_slender
 from jobcards.planning.lathe.touching import MOVES_THE_TOOL, first_by_dial
 from jobcards.planning.route import Route, finished
@@ -43,6 +44,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
     seat = by is not None and seated(route, set_up.hold.out, by)
     bar = standing_out(route, set_up.hold.out, by, seat)
     turn = Turning(route, set_up_id, set_up, lathe, bar, set_up.hold.out, by, seat, first_by_dial(route, set_up))
+    held = with_rest(route, set_up_id, set_up, held)
     check_slender(route, set_up_id, set_up, held, bar)
     touches = bar_touches(turn) if any(o.cut for o in set_up.operations) else ()
     cuts: list[Cut] = []
@@ -54,6 +56,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
             cuts.append(cut)
             turn.tool = "" if cut.kind in MOVES_THE_TOOL else turn.tool
         route.done.append(operation.cut or operation.face or operation.part_off)
+    clear_of_rest(turn, held)
     if not route.parted:
         clear_of_jaws(turn, held, cuts)
     return finished(route, set_up, set_up_id, "lathe", held, touches, tuple(cuts))

@@ -15,7 +15,7 @@ def check_slender(route: Route, set_up_id: str, set_up: SetUp, held: HoldPlan, b
     """A caution where work stands out farther than it is stiff, with a centre in its end or without one."""
     if held.kind not in TAKEN_HOLD_OF or not any(operation.cut for operation in set_up.operations):
         return
-    work, supported = route.work, "centre point" in held.sizes
+    work, supported = route.work, "centre point" in held.sizes or "rest place" in held.sizes
     most = work.rule("longest with a centre" if supported else "longest unsupported")
     out = held.sizes["stick-out"]
     if holding.stick_out_ratio(out.value, bar.value) <= most.value:
@@ -26,8 +26,8 @@ def check_slender(route: Route, set_up_id: str, set_up: SetUp, held: HoldPlan, b
     )  # fmt: skip
     if supported:
         said = line(
-            "In the set-up {set_up} {ratio} diameters lie between what drives the work and its centre: it bends away "
-            "from the tool and comes out thick in the middle. Let a follow rest run with the tool, or set a steady "
+            "In the set-up {set_up} {ratio} diameters lie between what drives the work and what supports it: it bends "
+            "away from the tool and comes out thick in the middle. Let a follow rest run with the tool, or set a steady "
             "rest; take light cuts with a sharp tool, and measure along it.",
             set_up=from_job(set_up.title),
             ratio=ratio,
