@@ -8,7 +8,7 @@ from pathlib import Path
 
 from jobcards.definition import ProblemsFound, job_paths, shop_paths
 from jobcards.definition.schema import job_schema, shop_schema
-from jobcards.pages import formulas, index, tables
+from jobcards.pages import formulas, index, meanwhile, tables
 from jobcards.pages.ahead import draw_ahead
 from jobcards.pages.card import card_page, published
 from jobcards.pages.html import Html
@@ -55,7 +55,9 @@ def site_files(site_url: str = "", only: str = "", shop: str = "", forgiving: bo
     for each in made:
         yield from job_files(each, site_url)
     yield SiteFile("jobs/index.md", index.index_page(cards))
-    yield from reference_files(cards)
+    yield from schemas()
+    if not meanwhile.once():
+        yield from reference_files(cards)
 
 
 def schemas() -> Iterator[SiteFile]:
@@ -76,10 +78,8 @@ def reference_files(cards: Sequence[Card]) -> Iterator[SiteFile]:
 
 def job_files(worked: Worked, site_url: str) -> Iterator[SiteFile]:
     """The files of one job."""
-    from jobcards.pages.meanwhile import shown_now
-
     card = worked.card
-    rehearsals, pictures = shown_now(worked)
+    rehearsals, pictures = meanwhile.shown_now(worked)
     folder = f"jobs/{card.slug}"
     sound = all(each.passed for each in rehearsals)
     told = "" if sound else f"{card.slug}: the dry run does not agree with the drawing. Do not cut to this card."
