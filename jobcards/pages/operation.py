@@ -25,6 +25,7 @@ LATHE_AXES = {"x": "Cross slide", "y": "Compound", "z": "Carriage"}
 # Marking out: heights over the surface plate, with the block standing on each of three faces.
 STANDING = {"x": "Height, on the left end", "y": "Height, on the bottom", "z": "Height, on the back"}
 AXES = {"lathe": LATHE_AXES, "lay out": STANDING}
+BY_TAILSTOCK = ("centre drill", "lathe spot", "lathe drill", "lathe ream", "lathe tap")
 
 
 def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -> Html:
@@ -90,7 +91,7 @@ def readings(writer: Writer, set_up: SetUpPlan, cut: Cut) -> Html:
     if not axes:
         return Html("")
     unit = unit_of(cut)
-    heads = ["", *(axis_name(set_up, axis, unit) for axis in axes), "Done"]
+    heads = ["", *(axis_name(set_up, cut, axis, unit) for axis in axes), "Done"]
     rows = (
         (
             writer.line(position.label),
@@ -112,7 +113,9 @@ def unit_of(cut: Cut) -> str:
     return next(number.unit for position in cut.positions for number in (position.x, position.y, position.z) if number)
 
 
-def axis_name(set_up: SetUpPlan, axis: str, unit: str) -> str:
+def axis_name(set_up: SetUpPlan, cut: Cut, axis: str, unit: str) -> str:
     """How the axis is called at this machine, with the unit of its readings."""
     name = AXES.get(set_up.kind, {}).get(axis, axis)
+    if axis == "z" and cut.kind in BY_TAILSTOCK:
+        name = "Tailstock"
     return f"{name} ({unit})"

@@ -20,12 +20,12 @@ METRIC_SHOP = SHOP.with_name("metric-workshop.yml")
 KNOB = Path(__file__).with_name("knob.yml")
 PENCIL = {
     # 12 of thread, 2 threads of the bottoming tap, 1.5 for chips, and the point of a 5 drill: 2.5 / tan 59° = 1.502;
-    # 17.002 on a dial of 0.05 to half marks
-    "knob-one-chucking-thread-5-drill.depth": "17.000",
+    # 17.002 on a dial of 0.05
+    "knob-one-chucking-thread-5-drill.depth": "17.00",
     # the plug tap stops where the other's tip will stand, 14 deep: 14 - 5 threads
     "knob-one-chucking-thread-m6-tap.depth": "9.000",
-    # A1.6: 2 of pilot, and (3 - 1.6) / 2 / tan 30° of its countersink
-    "knob-one-chucking-thread.depth": "3.212",
+    # A1.6: 2 of pilot, and (3 - 1.6) / 2 / tan 30° of its countersink: 3.212
+    "knob-one-chucking-thread.depth": "3.20",
     # 25 - 2 (1 + 0.75), and half of what comes off on a dial that reads the infeed
     "knob-one-chucking-part-off-left-end.bottom": "21.500",
     "knob-one-chucking-part-off-left-end.dial": "1.75",
@@ -123,7 +123,7 @@ def test_too_little_is_held(tmp_path: Path) -> None:
 def test_a_plug_tap_comes_out_of_the_far_side(tmp_path: Path) -> None:
     """12 + 5 + 1.5 + 1.502 = 20.002 in a knob of 20."""
     told = problems(tmp_path, ("screw hole, with: M6 bottoming tap", "screw hole, with: M6 tap"))
-    assert "goes 20.000 deep and comes out of the far side" in told
+    assert "goes 20.00 deep and comes out of the far side" in told
     assert "bottoming tap" in told
 
 

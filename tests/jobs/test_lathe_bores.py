@@ -28,8 +28,8 @@ PENCIL = {
     "socket-socket-taper-boring-bar.scale": "88.57",
     # from the touch in 17/32: 0.7000 - 0.53125, and a dial that reads the diameter
     "socket-socket-taper-boring-bar-5.dial": "−0.1690",
-    # 2.25 and the point of the drill: 0.53125 / 2 / tan 59°, to half a mark of 0.001
-    "socket-socket-taper.depth": "2.4095",
+    # 2.25 and the point of the drill: 0.53125 / 2 / tan 59°, to a mark of 0.001
+    "socket-socket-taper.depth": "2.410",
     # 0.001 on the diameter is 12 / 599.41 along
     "socket-socket-taper-boring-bar.deeper": "0.0200",
     # 0.750 - 2 · 1/2 · tan 8°

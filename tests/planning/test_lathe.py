@@ -62,8 +62,8 @@ PENCIL = {
     "plug-right-end.jaw-move": "0.0200",
     # 0.498 - 2 * 0.125 tan 30°
     "stud-bevel.small": "0.3537",
-    # 3/8 of thread, 5 threads of 1/20, 1/16 for chips; the point of No. 7 is 0.0604 more; to half a mark of 0.001
-    "stud-stud-tapped.depth": "0.7480",
+    # 3/8 of thread, 5 threads of 1/20, 1/16 for chips; the point of No. 7 is 0.0604 more; to a mark of 0.001
+    "stud-stud-tapped.depth": "0.748",
     # 1/2 less 31/64
     "bush-bush-bore-1-2-reamer.left": "0.0156",
 }

@@ -232,8 +232,12 @@ def dial_show(turn: Turning) -> Show:
 def half_marks(mark: Number) -> Show:
     """To half a mark of a dial, with no more places than that has."""
     half = mark.value / 2
-    places = next((n for n in range(1, 5) if abs(round(half, n) - half) < 1e-9), 4)
-    return Show(step=half, places=places)
+    return Show(step=half, places=places_of(half))
+
+
+def places_of(step: float) -> int:
+    """How many places a step is written with."""
+    return next((n for n in range(1, 5) if abs(round(step, n) - step) < 1e-9), 4)
 
 
 def tailstock_show(turn: Turning) -> Show:
@@ -242,7 +246,7 @@ def tailstock_show(turn: Turning) -> Show:
     if dial is None:
         return AS_UNIT
     mark = turn.work.shop_length("shop-tailstock.division", dial.division, "one mark of the tailstock's dial")
-    return half_marks(mark)
+    return Show(step=mark.value, places=places_of(mark.value))
 
 
 def parting_place(turn: Turning) -> Number:

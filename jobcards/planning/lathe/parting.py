@@ -95,11 +95,15 @@ def plan_nick(turn: Turning, cut_id: str, operation: Operation) -> Cut | None:
     bottom = numbers.length(
         "bottom", turning.diameter_after, "across the bottom of the nick", start=stands, dial=deep, reads_diameter=0
     )
-    anew, touched = touch_anew(turn, cut_id, operation, place, half_of(turn, cut_id, width))
+    anew, touched = touch_anew(turn, cut_id, operation, place, half_of(turn, cut_id, width), end=False)
     dial = outside_dial(turn, cut_id, bottom)
     time = rates.feed_time(work, cut_id, deep, found["feed"], None)
     words = [
         *anew,
+        line(
+            "Set the carriage to nothing with the blade's edge toward the {end} flush with the faced end.",
+            end=turn.free_end,
+        ),
         line(
             "Near edge of the blade {place} from the faced end: feed in until {bottom} is left, no deeper. It is a "
             "nick, in which the far corner is chamfered.",

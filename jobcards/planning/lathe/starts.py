@@ -3,7 +3,7 @@
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan
-from jobcards.planning.lathe.common import Turning
+from jobcards.planning.lathe.common import Turning, tailstock_show
 from jobcards.planning.lathe.ends import drilled
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
@@ -93,6 +93,7 @@ def centre_start(turn: Turning, cut_id: str, operation: Operation) -> dict[str, 
         mouth=found["mouth"],
         pilot=found["pilot"],
         pilot_length=found["pilot length"],
+        show=tailstock_show(turn),
     )
     return found
 
