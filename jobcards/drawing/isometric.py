@@ -1,12 +1,14 @@
 """Shaded pictures of a solid: the part at the head of a card, and the part after each operation."""
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 import numpy as np
+from manifold3d import CrossSection, FillRule
 from numpy.typing import ArrayLike
 
 from jobcards.drawing.hidden_lines import lines_of
-from jobcards.drawing.mesh import Mesh, View, mesh_of, new_faces, view_from
+from jobcards.drawing.mesh import Floats, Mesh, View, mesh_of, new_faces, view_from
 from jobcards.drawing.paper import NO_LINE, Pen, Sheet
 from jobcards.drawing.shading import Area, areas_of
 from jobcards.drawing.svg import SHADES, Drawing, finish
@@ -27,6 +29,7 @@ FACES = {
 OUTLINE = Pen(0.28)
 WIDTH, HIGHEST = 106.0, 80.0  # mm
 SMALL_WIDTH = 60.0
+HAIR = 0.02  # mm on paper: corners of a shaded area closer to its edge than this are left out
 
 
 def looking_at(*faces: str) -> View:
@@ -44,12 +47,17 @@ def put_solid(sheet: Sheet, mesh: Mesh, view: View, width: float, height: float,
     low, high = seen.min(axis=0), seen.max(axis=0)
     scale = float(min(width / (high[0] - low[0]), height / (high[1] - low[1])))
     fresh = new_faces(mesh, before) if before is not None else None
-    by_shade: dict[str, list[ArrayLike]] = {}
+    by_shade: dict[str, list[Floats]] = {}
     for area in areas_of(mesh, view, fresh):
         by_shade.setdefault(shade(area, view), []).extend((loop - low) * scale for loop in area.loops)
     for name, loops in sorted(by_shade.items()):
-        sheet.draw_all(loops, NO_LINE, closed=True, fill=name)
+        sheet.draw_all(merged(loops), NO_LINE, closed=True, fill=name)
     sheet.draw_all([(line - low) * scale for line in lines_of(mesh, view).visible], OUTLINE)
+
+
+def merged(loops: Sequence[Floats]) -> Sequence[ArrayLike]:
+    """Areas of one shade as one: a round face is hundreds of facets, of which many look alike."""
+    return [np.asarray(loop) for loop in CrossSection(loops, FillRule.NonZero).simplify(HAIR).to_polygons()]
 
 
 def shade(area: Area, view: View) -> str:

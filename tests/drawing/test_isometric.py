@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from manifold3d import Manifold
 
-from jobcards.drawing.isometric import looking_at, shade
+from jobcards.drawing.isometric import looking_at, merged, shade
 from jobcards.drawing.mesh import Mesh, View, new_faces
 from jobcards.drawing.shading import areas_of
 from tests.drawing.drawn import block, bored, every_drawing, mesh, run
@@ -67,3 +67,13 @@ def test_every_cut_is_tinted() -> None:
         for state in part.states:
             if "part-off" not in state.cut_id:
                 assert "--drawing-fresh" in every_drawing()[f"after-{state.cut_id}"].svg, state.cut_id
+
+
+def test_areas_of_one_shade_are_drawn_as_one() -> None:
+    """Two squares side by side and one apart, with a hole: the areas of the pencil, and no seam left between the two."""
+    square = np.array([[0.0, 0.0], [10.0, 0.0], [10.0, 10.0], [0.0, 10.0]])
+    hole = np.array([[2.0, 2.0], [2.0, 4.0], [4.0, 4.0], [4.0, 2.0]])
+    loops = [np.asarray(loop) for loop in merged([square, square + [10.0, 0.0], square + [40.0, 0.0], hole])]
+    assert sorted(len(loop) for loop in loops) == [4, 4, 4]
+    whole = sum(float(np.sum(a[:, 0] * np.roll(a[:, 1], -1) - a[:, 1] * np.roll(a[:, 0], -1)) / 2) for a in loops)
+    assert whole == pytest.approx(200.0 + 100.0 - 4.0)
