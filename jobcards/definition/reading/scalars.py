@@ -21,7 +21,7 @@ def name(node: Scalar, kind: kinds.Kind) -> str:
     text = node.text
     if len(text) > LONGEST_NAME:
         raise found(node.words, f"the name has {len(text)} characters", f"write at most {LONGEST_NAME}")
-    doubtful = text != " ".join(text.split()) or ".." in text or "//" in text or text[-1] in "/.,-"
+    doubtful = text != " ".join(text.split()) or ".." in text or "//" in text or text[-1:] in ("/", ".", ",", "-")
     if doubtful or not NAME.fullmatch(text):
         raise found(
             node.words, f"“{text}” is no name", "use letters, digits, spaces and - / . , ' as in “3/4 end mill”"

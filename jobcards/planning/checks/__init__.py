@@ -2,6 +2,7 @@
 
 from jobcards.definition.job import Part
 from jobcards.planning.card import InspectionRow, PartPlan
+from jobcards.planning.checks.chamfers import check_chamfers
 from jobcards.planning.checks.faces import check_faces
 from jobcards.planning.checks.held import check_held
 from jobcards.planning.checks.tolerances import check_instruments, check_processes
@@ -21,6 +22,7 @@ def check_part(work: Work, part: Part, plan: PartPlan) -> None:
     """The checks of a part, by its route and by every other way."""
     check_faces(work, part, plan, part.route, plan.set_ups)
     check_held(work, part, plan.shape, plan.blank)
+    check_chamfers(work, part, plan.shape)
     check_processes(work, plan, plan.set_ups)
     for way in plan.alternatives:
         written = part.alternatives[way.name.text].route
