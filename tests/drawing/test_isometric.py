@@ -70,10 +70,11 @@ def test_every_cut_is_tinted() -> None:
 
 
 def test_areas_of_one_shade_are_drawn_as_one() -> None:
-    """Two squares side by side and one apart, with a hole: the areas of the pencil, and no seam left between the two."""
+    """Two squares side by side and one apart, with a hole: the areas by pencil, and no seam left between the two."""
     square = np.array([[0.0, 0.0], [10.0, 0.0], [10.0, 10.0], [0.0, 10.0]])
     hole = np.array([[2.0, 2.0], [2.0, 4.0], [4.0, 4.0], [4.0, 2.0]])
-    loops = [np.asarray(loop) for loop in merged([square, square + [10.0, 0.0], square + [40.0, 0.0], hole])]
+    beside, apart = (square + np.array([off, 0.0]) for off in (10.0, 40.0))
+    loops = [np.asarray(loop) for loop in merged([square, beside, apart, hole])]
     assert sorted(len(loop) for loop in loops) == [4, 4, 4]
     whole = sum(float(np.sum(a[:, 0] * np.roll(a[:, 1], -1) - a[:, 1] * np.roll(a[:, 0], -1)) / 2) for a in loops)
     assert whole == pytest.approx(200.0 + 100.0 - 4.0)
