@@ -72,7 +72,7 @@ def rest(sheet: Sheet, fixture: Box3, set_up: SetUpPlan, body: float, scale: flo
     left, right = float(fixture.low[2]) * scale, float(fixture.high[2]) * scale
     for low, high in ((inner, body), (-body, -inner)):
         draw_box(sheet, Box(left, low * scale, right, high * scale))
-    sheet.write((words("rest", small=True),), (left + right) / 2, (inner + body) / 2 * scale)
+    sheet.write((words("steady rest", small=True),), (left + right) / 2, -body * scale - 0.6 * EM)
 
 
 def centre(sheet: Sheet, fixture: Box3, scale: float) -> None:
