@@ -38,3 +38,8 @@ def test_three_die_screws_stand_a_third_of_a_turn_apart() -> None:
     cuts = next(plan for plan in CARD.set_ups if plan.id == "body-cross-holes").cuts
     tapped = next(cut for cut in cuts if cut.kind == "tap")
     assert sorted(station.angle.value % 360 for station in tapped.stations) == pytest.approx([90, 210, 330])
+
+
+def test_work_too_thick_for_the_chucks_hole_goes_in_as_far_as_the_jaws() -> None:
+    """1-1/2 across, and the soft jaws' hole is 1-1/4: of 2.020 only the 3/4 of the jaws goes in."""
+    assert CARD.ledger["body-back-end.pushed-in"].shown == "1.2700"

@@ -35,6 +35,8 @@ def check_diameter(asked: HoleCut, diameter: Number) -> None:
     low, high = (wanted.value + off for off in wanted.tolerance or (-HAIR, HAIR))
     if asked.kind == "bore":
         check_boring_head(asked, wanted)
+    elif asked.kind in ("tap", "hand tap"):
+        check_tap(asked)
     elif asked.operation.rough:
         if asked.kind != "spot" and diameter.value >= wanted.value:
             asked.problem(
@@ -42,8 +44,6 @@ def check_diameter(asked: HoleCut, diameter: Number) -> None:
             )
     elif asked.kind in ("countersink", "hand countersink"):
         check_countersink(asked, diameter, wanted)
-    elif asked.kind in ("tap", "hand tap"):
-        check_tap(asked)
     elif not low - HAIR <= diameter.value <= high + HAIR:
         asked.problem(
             f"“{asked.operation.cutter}” cuts {diameter.shown}, and “{asked.feature.name}” is {wanted.shown}",
