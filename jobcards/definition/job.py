@@ -94,6 +94,13 @@ class Hold(Model):
     far_side: str = key(
         Choice(FACES), "on the table: the face away from you, trued along it", "top", yaml="far side", default=""
     )
+    trued_by: str = key(
+        Name(),
+        "on the table: keys of the shop that the far side is pushed against; left out, an indicator trues it",
+        "keys",
+        yaml="trued by",
+        default="",
+    )
     against: str = key(Choice(FACES), "on an angle plate: the face that lies on it", "back", default="")
     clamps: list[Clamp] = key(
         Many(Nested(Clamp), most=12),
@@ -210,7 +217,9 @@ class Operation(Model):
     )
     cutter: str = key(Name(), "a cutter from the shop", "3/4 end mill", yaml="with")
     guide: str = key(Name(), "a block of the shop that keeps drill or tap upright", "tap guide", default="")
-    rough: bool = key(Flag(), "true: leaves metal for a later operation", "true", default=False)
+    rough: bool = key(
+        Flag(), "true: leaves metal for a later operation; of `part off`, a nick for the chamfer", "true", default=False
+    )
     why: str = key(Text(), "the reason", "A single point cuts true.", default="")
     check: str = key(Text(), "what to look at before going on", "Count the grooves.", default="")
     caution: str = key(Text(), "what can go wrong or hurt here", "The cut is interrupted.", default="")

@@ -9,7 +9,10 @@ from jobcards.definition.kinds import Choice, Length, key
 
 @dataclass(kw_only=True)
 class TurnedDiameter(Feature):
-    """A cylinder on the part's axis: where it begins from the left end, and how long it is."""
+    """A cylinder on the part's axis: where it begins from the left end, and how long it is.
+
+    As large as the bar it stays as it comes, and is not cut.
+    """
 
     diameter: Expression = key(Length(positive=True), "across", "3/4")
     start: Expression = key(Length(), "where it begins, from the left end", "0", yaml="from")
