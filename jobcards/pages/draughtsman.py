@@ -7,6 +7,7 @@ their keys. It ends when nobody asks any more.
 """
 
 import json
+import os
 import sys
 from collections.abc import Iterator
 from dataclasses import asdict
@@ -64,7 +65,11 @@ def main() -> None:
             made: Told | None = everything(work_out(Path(job), Path(shop), variant))
         except Exception:  # whatever it is: the next card may be sound
             made = None
-        print(json.dumps({"name": name, "made": made}), flush=True)
+        try:
+            print(json.dumps({"name": name, "made": made}), flush=True)
+        except BrokenPipeError:  # nobody listens any more; what is left unsaid goes nowhere
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+            return
 
 
 if __name__ == "__main__":
