@@ -61,8 +61,8 @@ def shaped_vee(cut: Cut, mill: "AtMill") -> list[Solid]:
     """A V on the shaper: of the tool's own form, or flank by flank along the slide of a tool head that is set over."""
     half_tip, point = tool_size(cut, mill, "flat", 0.0) / 2, tool_size(cut, mill, "point")
     low, half = mill.bottom(cut), math.radians(point) / 2
-    if "over" in cut.sizes:
-        half = math.radians(mill.size(cut, "over"))
+    if "head over" in cut.sizes:
+        half = math.radians(mill.size(cut, "head over"))
         if half < math.radians(point) / 2 - HAIR:
             raise CannotFollow(f"{cut.id}: the tool is blunter than the groove, and would cut with its other side")
         low = mill.origin("z") - mill.size(cut, "along") * math.cos(half)

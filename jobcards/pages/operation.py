@@ -16,7 +16,7 @@ SET_AT_THE_MACHINE = {
 }  # fmt: skip
 # Sizes that are set or measured, in this order. What else a cut carries stands in its steps and in the working.
 SET_OR_MEASURED = (
-    "take off", "leave", "diameter", "depth", "across", "over", "length",
+    "take off", "leave", "diameter", "touch", "depth", "across", "over", "head over", "along", "length",
     "whole length", "half angle", "scale", "travel", "set-over", "infeed angle", "infeed", "mouth", "width", "radius",
     "pitch", "count", "tilt", "angle", "flat", "size", "overhang",
     "for grinding", "temperature", "soak", "case", "time at heat", "least", "aim", "most",

@@ -40,7 +40,7 @@ SIZES_OF = {
     "plunged strokes": ("depth",),
     "vee grooves": ("depth", "angle"),
     "shaped": ("depth",),
-    "shaped vee": ("depth", "over", "along"),
+    "shaped vee": ("depth", "head over", "along"),
     "saw": ("length",),
     "harden": ("temperature", "soak"),
     "case harden": ("temperature", "time at heat"),
@@ -157,6 +157,7 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
         told.append(f"clamps over {' and '.join(dict.fromkeys(clamp.over for clamp in hold.clamps))}")
     told += [f"{hold.stop} to stop"] if hold.stop else []
     told += [f"{hold.high_end} high"] if hold.high_end else []
+    told += [join(["on the ", writer.authored(hold.set_by)])] if hold.set_by is not None else []
     told += [f"{hold.out} out"] if hold.out else []
     named = {"parallel height": "parallels", "stack": "stack", "stick-out": "stands out", "angle up": "angle up"}
     if hold.clamps:
@@ -167,12 +168,15 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     return join(told, ", ")
 
 
+NAMED = {"round top": "top of the round", "tilted line": "scribed line"}  # what is touched, where it is no face
+
+
 def touch_line(writer: Writer, touch: Touch) -> Html:
     """One touch: where, and the number to set there."""
     if touch.kind == "kept":
         return element("span", f"{touch.axis} as before", class_="reading")
     round_side = {-1: "near side", 1: "far side"}.get(touch.side, "") if touch.kind.startswith("round ") else ""
-    face = "top of the round" if touch.kind == "round top" else touch.face or round_side
+    face = NAMED.get(touch.kind, touch.face or round_side)
     where = f"{face}: {touch.axis} " if face else f"{touch.axis} "
     return element("span", where, strong(writer, touch.preset), class_="reading")
 
@@ -261,7 +265,8 @@ def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool
     if places and again:
         where = ("same places",)
     turned = [move_in_short(writer, cut)] if any(station.move for station in cut.stations) else []
-    return join([name_of(writer, cut, feature), *sizes, *where, *turned], " ")
+    leans = [f"head leans {cut.lean}"] if cut.lean and "tilt" in cut.sizes else []
+    return join([name_of(writer, cut, feature), *sizes, *leans, *where, *turned], " ")
 
 
 def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:

@@ -248,7 +248,7 @@ class Cut:
     parting off. "part off": position z of the tool's near edge from the faced end; "width".
     "vee grooves": one upright groove a position x (its middle), along y, by a V-cutter or a shaper tool; "depth",
     "angle". "shaped": a step or slot on the shaper, positions x first and last of the tool's left side; "depth".
-    "shaped vee": position x the tip; "depth"; with the tool head set over "over" (from upright), "along" its slide.
+    "shaped vee": position x the tip; "depth"; with the tool head set over "head over", "along" its slide.
     "strokes": straight ways of the cutter's own shape, positions in pairs from and to (readings of the axis), "depth"
     of its end; it goes down beside the work. "plunged strokes": the same, straight down into the work or a start hole.
     "leave" where a rough cut leaves metal on the walls.

@@ -26,9 +26,9 @@ def test_the_demo_comes_out_as_drawn() -> None:
         ("square V", "depth", -0.01),
         ("wide V", "along", 0.02),
         ("wide V", "along", -0.02),
-        ("wide V", "over", 1.0),
-        ("wide V", "over", -1.0),
-        ("wide V", "over", 55.0),  # the whole angle set in place of half of it
+        ("wide V", "head over", 1.0),
+        ("wide V", "head over", -1.0),
+        ("wide V", "head over", 55.0),  # the whole angle set in place of half of it
     ],
 )
 def test_a_size_misread(feature: str, size: str, by: float) -> None:

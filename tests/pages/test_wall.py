@@ -3,7 +3,9 @@
 from jobcards.pages import wall, wall_strokes
 from jobcards.pages.html import plain
 from jobcards.pages.writing import Writer
+from jobcards.planning.card import Card
 from jobcards.planning.words import as_text
+from tests.planning import test_tilted_head, test_tilted_work
 from tests.planning.test_inspection import shipped
 
 
@@ -36,3 +38,22 @@ def test_a_hand_tool_takes_no_line_of_its_own() -> None:
     deburr = next(set_up for set_up in card.set_ups if set_up.kind == "bench")
     lines = [plain(each) for each in wall.set_up_block(Writer(), card, deburr).lines]
     assert any(each.startswith("file: corners") for each in lines)
+
+
+def told_of(card: Card, title: str) -> str:
+    """What the sheet tells of a set-up."""
+    set_up = next(each for each in card.set_ups if each.title.text == title)
+    return " ".join(plain(each) for each in wall.set_up_block(Writer(), card, set_up).lines)
+
+
+def test_which_way_a_head_leans_is_told_beside_its_tilt() -> None:
+    nose = told_of(test_tilted_head.demo(), "nose")
+    assert "tilt 30.00°" in nose and "head leans right" in nose
+    assert "head leans toward you" in told_of(test_tilted_head.demo(), "long vee")
+
+
+def test_what_tilted_work_is_set_against_and_touched_at_is_told() -> None:
+    told = told_of(test_tilted_work.demo(), "vee")
+    assert "right end high, on the 45 degree block" in told
+    assert "scribed line: x 0.0000" in told and "scribed line: z 0.0000" in told
+    assert "head leans" not in told

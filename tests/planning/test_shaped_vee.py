@@ -29,7 +29,7 @@ def cut_of(name: str) -> Cut:
 def test_a_tool_of_the_groove_s_angle_goes_straight_down() -> None:
     """3/4 wide with a flat of 0.005: 0.745 / 2 at 90°; the left end is zero and the line stands 1 from it."""
     cut = cut_of("square V")
-    assert cut.sizes["depth"].shown == "0.3725" and "over" not in cut.sizes
+    assert cut.sizes["depth"].shown == "0.3725" and "head over" not in cut.sizes
     assert [p.x.shown for p in cut.positions if p.x] == ["1.0000"]
 
 
@@ -39,7 +39,7 @@ def test_a_sharper_tool_follows_each_flank_with_the_head_set_over() -> None:
     assert {name: number.shown for name, number in cut.sizes.items()} == {
         "depth": "0.2608",
         "angle": "110.00",
-        "over": "55.00",
+        "head over": "55.00",
         "along": "0.4547",
     }
     assert [p.x.shown for p in cut.positions if p.x] == ["−1.8750"]

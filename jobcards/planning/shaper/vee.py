@@ -91,7 +91,7 @@ def head_set_over(asked: ShaperCut, depth: Number) -> dict[str, Number]:
         )
         return {}
     along = of.length("along", vees.flank_feed, "feed of the tool slide along a flank", depth=depth, angle=angle)
-    return {"over": over, "along": along}
+    return {"head over": over, "along": along}
 
 
 def way_words(asked: ShaperCut, down: Number, depth: Number, set_over: dict[str, Number]) -> list[Line]:
@@ -106,7 +106,8 @@ def way_words(asked: ShaperCut, down: Number, depth: Number, set_over: dict[str,
                 "Set the head back upright and check it afterwards.",
                 each=down,
                 depth=depth,
-                **set_over,
+                over=set_over["head over"],
+                along=set_over["along"],
             )
         )
     else:
