@@ -286,6 +286,8 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
     elif cut.kind in LAST_PASS and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif cut.kind in wall_strokes.KINDS:
+        if cut.kind == "plunged strokes":
+            yield join(["down at ", position(writer, cut.positions[0])])
         yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))
     elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])

@@ -5,7 +5,7 @@ from jobcards.pages.html import plain
 from jobcards.pages.writing import Writer
 from jobcards.planning.card import Card
 from jobcards.planning.words import as_text
-from tests.planning import test_tilted_head, test_tilted_work
+from tests.planning import test_closed_ends, test_tilted_head, test_tilted_work
 from tests.planning.test_inspection import shipped
 
 
@@ -57,3 +57,11 @@ def test_what_tilted_work_is_set_against_and_touched_at_is_told() -> None:
     assert "right end high, on the 45 degree block" in told
     assert "scribed line: x 0.0000" in told and "scribed line: z 0.0000" in told
     assert "head leans" not in told
+
+
+def test_where_a_cutter_goes_down_into_the_work_is_told() -> None:
+    """Way in at 2 and at 2-1/2 from the left end."""
+    told = told_of(test_closed_ends.demo(), "bottom")
+    assert told.count("down at x −2.0000 y −1.0000") == 2  # end mill and T-slot cutter
+    assert "down at x −2.5000 y −1.2500" in told_of(test_closed_ends.demo(), "back")
+    assert "down at" not in told_of(test_closed_ends.demo(), "top")
