@@ -7,6 +7,7 @@ from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade import dovetails, grooves, measuring, vees
 from jobcards.trade import milling as sums
+from jobcards.trade.formula import CannotBeDone
 
 ENDS = ("lower", "upper")
 OTHER = {"lower": "upper", "upper": "lower"}
@@ -20,7 +21,15 @@ def pin_near(work: Work, feature_id: str, name: str, wanted: Number) -> Number:
 
 
 def pin_measures(work: Work, feature_id: str, feature: FeaturePlan) -> list[Measured]:
-    """What is read over or between pins on a feature, its limits entered beside it; nothing where pins do not help."""
+    """What is read over or between pins on a feature; nothing where pins do not help, or find no room at a limit."""
+    try:
+        return read_over_pins(work, feature_id, feature)
+    except CannotBeDone:
+        return []
+
+
+def read_over_pins(work: Work, feature_id: str, feature: FeaturePlan) -> list[Measured]:
+    """The reading, its limits entered beside it. Raises CannotBeDone."""
     sizes, name = feature.sizes, from_job(feature.name)
     if feature.shape == "dovetail tongue":
         over_tongue(work, feature)

@@ -1,6 +1,7 @@
 """What the inspection record asks for: reachable sizes, all of them, and over pins what no caliper reaches."""
 
 from functools import cache
+from pathlib import Path
 
 import pytest
 
@@ -8,7 +9,7 @@ from jobcards.definition import load_job
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import InspectionRow
 from jobcards.planning.words import as_text
-from tests.planning.cards import CLAMP, kit_for
+from tests.planning.cards import CLAMP, changed, kit_for
 
 
 @cache
@@ -58,6 +59,13 @@ def test_serrations_are_measured_over_a_pin() -> None:
         assert over.pin is not None
         expected = [over.pin.value * 1.207107 - (pitch - flat) / 2 for flat in flats]
         assert limits(over) == pytest.approx(expected, abs=1e-5)
+
+
+def test_a_flat_that_may_come_out_sharp_is_measured_without_a_pin(tmp_path: Path) -> None:
+    """The lower limit of the flat is less than nothing: no depth goes with it, and the card is still made."""
+    card = changed(tmp_path, ("serration flat: 0.020 ±0.008", "serration flat: 0.020 ±0.025"))
+    assert "flat on top" in rows(card, "serrations")
+    assert not any(row.pin for row in card.inspection)
 
 
 @pytest.mark.parametrize(("slug", "feature"), [("vise-stop", "slot"), ("faceplate-fixture", "left slot")])
