@@ -41,6 +41,16 @@ class TableClamps(Model):
 
 
 @dataclass(kw_only=True)
+class TableKeys(Model):
+    """A pair of keys that fit a T-slot without play and stand up above the table."""
+
+    kind: str = key(Choice(("table keys",)), "what it is", "table keys")
+    height: Expression = key(Length(positive=True), "how far they stand above the table", "3/8")
+    thickness: Expression = key(Length(positive=True), "across the slot", "5/8")
+    length: Expression = key(Length(positive=True), "along the slot", "1")
+
+
+@dataclass(kw_only=True)
 class AnglePlate(Model):
     """An angle plate with slots in its upright for studs."""
 
@@ -51,4 +61,4 @@ class AnglePlate(Model):
     thickness: Expression = key(Length(positive=True), "of the upright and the foot", "3/4")
 
 
-KINDS = (("table clamps", TableClamps), ("packing", Packing), ("angle plate", AnglePlate))
+KINDS = (("table clamps", TableClamps), ("packing", Packing), ("angle plate", AnglePlate), ("table keys", TableKeys))

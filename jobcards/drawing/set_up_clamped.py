@@ -41,7 +41,7 @@ def over_from_above(sheet: Sheet, it: OnMachine, scale: float) -> None:
     """From above, over the work: packing dashed, straps, studs."""
     for name in starts(it, "packing"):
         draw_box(sheet, it.fixtures[name].seen(ABOVE, scale), fill="", pen=WORK_HIDDEN)
-    for name in starts(it, "heel", "clamp"):
+    for name in starts(it, "heel", "clamp", "key"):
         draw_box(sheet, it.fixtures[name].seen(ABOVE, scale))
     upright = "angle plate" not in it.fixtures
     for name in starts(it, "stud"):
@@ -54,7 +54,7 @@ def over_from_above(sheet: Sheet, it: OnMachine, scale: float) -> None:
 
 def letter_above(sheet: Sheet, it: OnMachine, scale: float, zone: Box) -> None:
     """One of the clamps, and the angle plate, by name."""
-    for name, said in (("clamp", "clamp"), ("angle plate", "angle plate")):
+    for name, said in (("clamp", "clamp"), ("angle plate", "angle plate"), ("key", "key")):
         for found in starts(it, name)[:1]:
             box = it.fixtures[found].seen(ABOVE, scale)
             low, high = (corner * scale for corner in extent_of(it.before))
@@ -74,7 +74,7 @@ def behind_from_front(sheet: Sheet, it: OnMachine, scale: float) -> None:
     draw_box(sheet, Box(left, -BAND, right, 0.0))
     for name in starts(it, "angle plate"):
         draw_box(sheet, it.fixtures[name].seen(FROM_FRONT, scale))
-    for name in [*starts(it, "packing"), *starts(it, "heel", "stud")]:
+    for name in [*starts(it, "packing"), *starts(it, "heel", "stud", "key")]:
         if not in_front(it, name):
             draw_box(sheet, it.fixtures[name].seen(FROM_FRONT, scale), fill="paper")
 

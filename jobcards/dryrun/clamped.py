@@ -58,6 +58,8 @@ def clamped_fixtures(
     on_plate = hold.kind == "angle plate"
     it = Clamped(hold, read, placement, work, 1 if on_plate else 2, -1 if on_plate else 1)
     solids: dict[str, Solid] = {"table": table_under(it), **packing_under(it)}
+    if "key height" in hold.sizes:
+        solids.update(keys_behind(it))
     if on_plate:
         solids["angle plate"] = plate_behind(it)
     faults: list[str] = []
@@ -95,6 +97,15 @@ def packing_under(it: Clamped) -> dict[str, Solid]:
     for name, span in (("low", (low[axis], low[axis] + thick)), ("high", (high[axis] - thick, high[axis]))):
         solids[f"packing, {name} side"] = slab({axis: span, other: ends, 2: (0.0, height)})
     return solids
+
+
+def keys_behind(it: Clamped) -> dict[str, Solid]:
+    """Two keys in a T-slot behind the work, a quarter of it from either end."""
+    low, high = extent(it.work)
+    half, thick, tall = it.size("key length") / 2, it.size("key thickness"), it.size("key height")
+    middles = (low[0] + (high[0] - low[0]) * share for share in (0.25, 0.75))
+    boxes = [box((x - half, 0.0, 0.0), (x + half, thick, tall)) for x in middles]
+    return {f"key, {side}": solid for side, solid in zip(("left", "right"), boxes, strict=True)}
 
 
 def plate_behind(it: Clamped) -> Solid:

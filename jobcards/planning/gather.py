@@ -150,6 +150,8 @@ def plan_gather(
                         )
                     )
                 holding += round_things(hold)
+                if "key height" in hold.sizes:
+                    holding.append(line("keys for the T-slot, {height} high", height=hold.sizes["key height"]))
                 if hold.clamps:
                     holding.append(line("studs, nuts and washers; heel blocks {heel} high", heel=hold.sizes["heel"]))
                     holding.append(line("dial indicator and holder, to true the work"))
@@ -196,7 +198,7 @@ def plan_gather(
 def round_things(hold: HoldPlan) -> list[Line]:
     """What goes with a V-block, a dividing head or a rotary table."""
     things = {
-        "v-blocks on the table": line("V-blocks alike, one under each clamp; table clamps; soft strips for their noses"),
+        "v-blocks on the table": line("V-blocks alike, one under each clamp; table clamps; soft strips for noses"),
         "v-block in vise": line("vise, and the V-block's clamp"),
         "dividing head": line("index plates, test bar and indicator"),
         "rotary table": line("chuck for the table, indicator"),

@@ -112,13 +112,18 @@ def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero
         ),
         line("Wipe jaws, stop and what the work lies on for each piece: a chip there moves every size.")
         if hold is None or not hold.clamps
-        else line("Wipe what the work lies on for each piece, true it with the indicator, and pull every nut tight."),
+        else line(
+            "Wipe what the work lies on for each piece, {true} it, and pull every nut tight.",
+            true="true" if "key height" not in hold.sizes else "wipe the keys, push it against both as you nip",
+        ),
         *(touched_anew(touch.axis, touch.face) for touch in zero if not stays(hold, touch)),
     ]
 
 
 def stays(hold: HoldPlan | None, touch: Touch) -> bool:
     """Whether the next piece brings the touched face to the same place by itself."""
+    if hold is not None and "key height" in hold.sizes and touch.face == hold.fixed_jaw:
+        return True
     return hold is None or hold.kind != "vise" or touch.axis == "z" or touch.face in (hold.fixed_jaw, hold.stop)
 
 

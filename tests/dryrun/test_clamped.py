@@ -90,9 +90,18 @@ def test_a_tip_that_comes_down_on_a_clamp_is_met(tmp_path: Path, monkeypatch: py
 def test_what_is_read_wrongly_is_found(number: str, value: float, found: str) -> None:
     shown = published(demo())
     shown[number] = quantity.show(value, "in", 4)
-    part = {"shop-angle-plate.plate-height": "post", "shop-packing-1.thickness": "plate"}.get(number, number)
+    part = {
+        "shop-angle-plate.plate-height": "post",
+        "shop-packing-1.thickness": "plate",
+        "shop-keys.key-length": "cover",
+    }.get(number, number)
     told = findings(shown, part)
     assert any(found in words for words in told), told
+
+
+def test_keys_as_high_and_as_long_as_the_work_are_met_by_the_tip() -> None:
+    shown = {**published(demo()), "shop-keys.key-length": "8.0000", "shop-keys.key-height": "1.0000"}
+    assert any("the edge finder meets the key" in words for words in findings(shown, "cover"))
 
 
 @pytest.mark.parametrize("title", ["tray and left ledge", "bolt holes", "right end", "shaft from above"])

@@ -52,6 +52,8 @@ PENCIL = {
     "clamps-table-clamps.share": "0.83",
     # one clamp alone on an edge of 8 stands in its middle
     "plate-bolt-holes-bottom-clamp-2.at": "4.0000",
+    # 1 thick, keys 3/8
+    "cover-channel.above-keys": "0.6250",
     # a post of 6 against a plate of 5, on the table and on packing of 1
     "post-right-end.proud": "1.0000",
     "post-left-end.proud": "2.0000",
@@ -124,6 +126,12 @@ def test_the_work_is_trued_the_zero_kept_and_the_studs_named() -> None:
         ([], (("lowest: 0, highest: 6", "lowest: 0, highest: 2"),), "the heels would stand 2.0625 high"),
         ([], (("pitch: 2-1/2", "pitch: 6-1/2"),), "cannot all stand in T-slots"),
         ([], (("    T-slots: {width: 5/8, pitch: 2-1/2}\n", ""),), "tells of no T-slots"),
+        ([("{over: left end, at: 1}", "{over: top, at: 1}")], (), "the keys stand at the top"),
+        ([("trued by: keys", "trued by: keys, on: packing")], (), "do not meet work 1 to 2.0000 over the table"),
+        ([("trued by: keys", "trued by: packing")], (), "does not stand in a T-slot"),
+        ([("trued by: keys", "trued by: kees")], (), "“kees” is not in the shop"),
+        ([("far side: top, trued by: keys", "far side: left end, trued by: keys")], (), "stand at the left end"),
+        ([], (("kind: table keys, height: 3/8", "kind: table keys, height: 15/16"),), "above the keys, and cutter"),
         ([(POST, "{over: left end}, {over: top}")], (), "is up or below"),
         ([("against: back, clamps: [{over: top, at: 2}", "clamps: [{over: top, at: 2}")], (), "against is missing"),
         ([("against: back, clamps: [{over: top, at: 2}", "far side: back, clamps: [{over: top, at: 2}")], (),
@@ -168,3 +176,12 @@ def test_the_vise_takes_no_clamps(tmp_path: Path) -> None:
         f"in: vise, up: front, {held.replace('far side', 'against fixed jaw')}",
     )
     assert any("holds without clamps" in found.wrong for found in problems(tmp_path, swap))
+
+
+def test_keys_bring_every_piece_true() -> None:
+    channel = next(one for one in demo().set_ups if one.title.text == "channel")
+    assert channel.hold is not None
+    said = " ".join(as_text(words) for words in (*channel.hold.instructions, *channel.notes))
+    assert "against both while the clamps are nipped" in said
+    assert "indicator" not in said
+    assert "set Y on every piece" not in said

@@ -41,6 +41,8 @@ def check_clamped_in(hold: Hold, holder: Model | None, stands: Model | None, rou
         yield Problem(hold.place("clamps"), f"“{hold.holder}” holds without clamps", "leave clamps out")
     if clamped and not hold.clamps:
         yield Problem(hold.mark, "where the clamps stand is missing", "write clamps: [{over: left end}, …]")
+    if hold.trued_by and not isinstance(holder, TableClamps):
+        yield Problem(hold.place("trued_by"), "keys true work that is clamped to the table", "leave trued by out")
     wanted = "far_side" if on_rotary else ""
     wanted = next((key for model, key in FACING.items() if isinstance(holder, model)), wanted)
     if on_rotary and not hold.centre:

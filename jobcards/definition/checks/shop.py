@@ -57,6 +57,8 @@ def check_hold_in(hold: Hold, shop: Shop) -> Iterator[Problem]:
         yield Problem(hold.place("nearest"), f"nothing is divided in “{hold.holder}”", "leave nearest out")
     holder, stands = shop.holding.get(hold.holder), shop.holding.get(hold.on)
     yield from check_clamped_in(hold, holder, stands, bool(hold.out))
+    if hold.trued_by:
+        yield from missing(hold.trued_by, shop.holding, "in the shop's holding list", hold.place("trued_by"))
     if not hold.on:
         return
     yield from missing(hold.on, shop.holding, "in the shop's holding list", hold.place("on"))

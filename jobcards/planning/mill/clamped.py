@@ -7,6 +7,7 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.shop_clamping import Packing, TableClamps
 from jobcards.planning.card import ClampPlan, HoldPlan, ShapePlan
 from jobcards.planning.mill.clamp_words import clamp_words, edge_axis, lies_words, trued_words
+from jobcards.planning.mill.table_keys import against_keys
 from jobcards.planning.mill.vise import Needs, pair_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
@@ -55,7 +56,10 @@ def plan_on_table(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
     check_slots(work, set_up, lying, clamps, sizes, mill)
     if chosen:
         check_packing(work, set_up, lying, clamps, sizes)
-    words = [*lies_words(hold.up, sizes, clamps, lying), *trued_words(work, set_up, lying, clamps)]
+    trued = trued_words(work, set_up, lying, clamps)
+    if hold.trued_by:
+        trued = against_keys(work, hold_id, set_up, clamps, sizes, top, needs)
+    words = [*lies_words(hold.up, sizes, clamps, lying), *trued]
     words += clamp_words(clamps, hold.up, sizes)
     return HoldPlan(
         "table clamps",
