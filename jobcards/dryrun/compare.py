@@ -25,7 +25,7 @@ SLIVER = 1e-6
 NEAR = 0.02
 MULTITUDE = 20_000  # points, as of hundreds of holes that are all out of place
 SPREAD = 500  # of these, the ones that are measured first
-NEAREST = 12  # triangles measured exactly before the rest are ruled out by their boxes
+NEAREST = 6  # triangles measured exactly before the rest are ruled out by their boxes
 
 
 class Difference(NamedTuple):
@@ -59,19 +59,21 @@ def largest_deviation(one: Solid, other: Solid, differing: tuple[Solid, Solid], 
     if not pieces:
         return 0.0
     points = np.unique(np.concatenate([samples(mesh_of(solid)) for solid in pieces]).round(12), axis=0)
-    sheets = max(2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose())
+    sheets: float = max(2 * piece.volume() / piece.surface_area() for solid in pieces for piece in solid.decompose())
     meshes = [mesh_of(solid) for solid in (one, other)]
     if len(points) > MULTITUDE:
-        spread = max(sheets, farthest(points[:: len(points) // SPREAD], meshes))
+        spread = farthest(points[:: len(points) // SPREAD], meshes, sheets)
         if spread > max(allowed, SLIVER):
             return spread
-    greatest = max(sheets, farthest(points, meshes))
+    greatest = farthest(points, meshes, sheets)
     return greatest if greatest > SLIVER else 0.0
 
 
-def farthest(points: Floats, meshes: Sequence[Mesh]) -> float:
-    """How far the farthest of the points is off one of the meshes."""
-    return max(float(distances(points, mesh).max()) for mesh in meshes)
+def farthest(points: Floats, meshes: Sequence[Mesh], known: float) -> float:
+    """How far the farthest of the points is off one of the meshes; `known` where none is farther off."""
+    for mesh in meshes:
+        known = max(known, distance(points, mesh, known))
+    return known
 
 
 def samples(mesh: Mesh) -> Floats:
@@ -81,8 +83,8 @@ def samples(mesh: Mesh) -> Floats:
     return np.concatenate((corner, corner[edges].mean(axis=1)))
 
 
-def distances(points: Floats, mesh: Mesh) -> Floats:
-    """Distance of each point from the nearest triangle of a mesh.
+def distance(points: Floats, mesh: Mesh, known: float) -> float:
+    """How far the farthest of the points is off a mesh; no more than `known` where none is farther off than that.
 
     Points that lie close together are measured against the triangles near them; only a point that is farther off than
     `NEAR` of the mesh's size is measured against all.
@@ -93,17 +95,14 @@ def distances(points: Floats, mesh: Mesh) -> Floats:
     near = NEAR * float((high.max(axis=0) - low.min(axis=0)).max())
     cells = np.floor((points - points.min(axis=0)) / near) if near > 0 else np.zeros_like(points)
     order = np.lexsort((cells[:, 2], cells[:, 1], cells[:, 0]))  # neighbours beside each other: few triangles near
-    found = []
     for chunk in np.array_split(points[order], len(points) // 128 + 1):
         beside = np.maximum(low - chunk.max(axis=0), chunk.min(axis=0) - high).max(axis=1) <= near
-        best = nearest(chunk, three[beside]) if beside.any() else np.full(len(chunk), np.inf)
-        far = best > near
+        best = nearest(chunk, three[beside], known) if beside.any() else np.full(len(chunk), np.inf)
+        far = best > max(near, known)
         if far.any():
-            best[far] = nearest(chunk[far], three)
-        found.append(best)
-    measured = np.empty(len(points))
-    measured[order] = np.concatenate(found)
-    return measured
+            best[far] = nearest(chunk[far], three, known)
+        known = max(known, float(best.max()))
+    return known
 
 
 def least_distances(points: Floats, three: Floats) -> Floats:
@@ -117,14 +116,17 @@ def least_distances(points: Floats, three: Floats) -> Floats:
     return np.sqrt(squares, out=squares)
 
 
-def nearest(points: Floats, three: Floats) -> Floats:
-    """Distance of each point to the nearest triangle: some are measured, the rest ruled out by their boxes."""
+def nearest(points: Floats, three: Floats, known: float) -> Floats:
+    """Distance of each point to the nearest triangle: some are measured, the rest ruled out by their boxes.
+
+    Of a point that is found to be no farther off than `known` the rest are left out: it is not the farthest.
+    """
     reach = least_distances(points, three)
     few = min(NEAREST, len(three))
     order = np.argpartition(reach, few - 1, axis=1)[:, :few]
     tried = to_triangle(np.repeat(points, few, axis=0), three[order.ravel()])
     best: Floats = tried.reshape(len(points), few).min(axis=1)
-    point, other = np.nonzero(reach < best[:, None])
+    point, other = np.nonzero(reach < np.where(best > known, best, 0.0)[:, None])
     if len(point):
         np.minimum.at(best, point, to_triangle(points[point], three[other]))
     return best
@@ -133,15 +135,23 @@ def nearest(points: Floats, three: Floats) -> Floats:
 def to_triangle(points: Floats, three: Floats) -> Floats:
     """Distance of each point to the triangle beside it: to its plane when it stands over it, else to an edge."""
     a, b, c = three[:, 0], three[:, 1], three[:, 2]
-    normal = np.cross(b - a, c - a)
-    area = np.linalg.norm(normal, axis=1)
-    edge = np.minimum(np.minimum(to_edge(points, a, b), to_edge(points, b, c)), to_edge(points, c, a))
+    normal = cross(b - a, c - a)
+    area = np.sqrt(np.einsum("ij,ij->i", normal, normal))
     over: NDArray[np.bool_] = area > 0
     for start, end in ((a, b), (b, c), (c, a)):
-        over &= np.einsum("ij,ij->i", np.cross(end - start, points - start), normal) >= 0
-    height = np.abs(np.einsum("ij,ij->i", points - a, normal)) / np.where(area > 0, area, 1.0)
-    shortest: Floats = np.where(over, height, edge)
+        over &= np.einsum("ij,ij->i", cross(end - start, points - start), normal) >= 0
+    shortest: Floats = np.abs(np.einsum("ij,ij->i", points - a, normal)) / np.where(area > 0, area, 1.0)
+    beside = ~over
+    points, a, b, c = points[beside], a[beside], b[beside], c[beside]
+    shortest[beside] = np.minimum(np.minimum(to_edge(points, a, b), to_edge(points, b, c)), to_edge(points, c, a))
     return shortest
+
+
+def cross(one: Floats, other: Floats) -> Floats:
+    """The vector product of each pair of rows."""
+    x, y, z = one.T
+    u, v, w = other.T
+    return np.stack((y * w - z * v, z * u - x * w, x * v - y * u), axis=1)
 
 
 def to_edge(points: Floats, start: Floats, end: Floats) -> Floats:
@@ -150,8 +160,9 @@ def to_edge(points: Floats, start: Floats, end: Floats) -> Floats:
     length = np.einsum("ij,ij->i", along, along)
     part = np.einsum("ij,ij->i", points - start, along) / np.where(length > 0, length, 1.0)
     foot = start + np.clip(part, 0.0, 1.0)[:, None] * along
-    distance: Floats = np.linalg.norm(points - foot, axis=1)
-    return distance
+    away = points - foot
+    length_off: Floats = np.sqrt(np.einsum("ij,ij->i", away, away))
+    return length_off
 
 
 def allowed_deviation(card: Card, part: PartPlan) -> float:
