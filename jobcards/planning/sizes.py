@@ -4,7 +4,8 @@ from jobcards.definition.size import Size
 from jobcards.planning.number import Number, Show
 from jobcards.planning.work import Work, slug
 from jobcards.source import Source
-from jobcards.trade import stackups
+from jobcards.trade import general_tolerances, stackups
+from jobcards.trade.formula import formula_of
 
 UNIT_OF_KIND = {"angle": "deg", "number": "1"}
 
@@ -56,6 +57,7 @@ def enter_limits(
         if size.tolerance_text
         else "nominal and general tolerance"
     )
+    general = not size.tolerance_text and isinstance(source, Source)
     low, high = (
         work.ledger.given(
             f"size-{slug(size.name)}.{which}",
@@ -66,6 +68,7 @@ def enter_limits(
             formula=formula,
             inputs=inputs,
             show=Show(places=places(value, unit)),
+            key=formula_of(general_tolerances.general_tolerance).key if general else "",
         )
         for which, value in (("lower", size.lower), ("upper", size.upper))
     )
