@@ -5,6 +5,8 @@ from jobcards.trade.degrees import cos, tan
 from jobcards.trade.formula import formula
 from jobcards.trade.guards import between, finite, not_negative, positive
 
+LARGEST_SET = 1000  # balls of so many sizes no set has
+
 
 @formula(
     title="Top of a ball in a tapered bore",
@@ -119,8 +121,11 @@ def balls_that_fit(mouth: float, half: float, depth: float, step: float, open_be
     >>> balls_that_fit(0.75, 8, 0.5, 1 / 32, True)
     [20]
     """
-    out = []
-    for number in range(1, int(mouth / step) + 1):
+    out: list[int] = []
+    most = int(mouth / step)
+    if most > LARGEST_SET:
+        return out
+    for number in range(1, most + 1):
         ball = ball_of_set(step, number)
         top, touches = ball_top(mouth, ball, half), ball_touches(mouth, ball, half)
         if top > 0 and 0 < touches < depth and (open_below or top + ball < depth):

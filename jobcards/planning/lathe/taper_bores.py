@@ -31,9 +31,9 @@ def plan_taper_bore(turn: Turning, cut_id: str, operation: Operation, feature: F
 
 def plan_pilot(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
     """The hole in which the boring bar begins: no wider than the thin end."""
-    own = rates.plan_cutter(turn.work, operation.cutter, turn.work.shop.cutters[operation.cutter]).sizes["diameter"]
-    small = feature.sizes["small"]
-    if not operation.rough or own.value > small.value + 1e-9:
+    tool = rates.plan_cutter(turn.work, operation.cutter, turn.work.shop.cutters[operation.cutter])
+    own, small = tool.sizes.get("diameter"), feature.sizes["small"]
+    if own is not None and (not operation.rough or own.value > small.value + 1e-9):
         turn.work.problem(
             operation.place("cutter"),
             f"a drill of {own.shown} is not the tapered bore “{feature.name}”, which closes to {small.shown}",
