@@ -40,6 +40,7 @@ class RotaryTable(Indexer):
     centre_hole: Expression | None = key(
         Length(positive=True), "across the hole in its middle", "1", yaml="centre hole", default=None
     )
+    on_edge: bool = key(Flag(), "true: it also stands on edge, its axis level", "true", yaml="on edge", default=False)
 
 
 KINDS = (("dividing head", DividingHead), ("rotary table", RotaryTable))

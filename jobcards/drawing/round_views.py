@@ -94,6 +94,8 @@ def told(feature: FeaturePlan) -> Rows:
     elif feature.shape == "shaft keyway":
         rows.append((*sized(feature, "width"), *words(" keyway", small=True)))
         rows.append((*amount(sizes["over"]), *words(" floor to far side", small=True)))
+    elif "opposite" in sizes:
+        rows.append((*amount(sizes["opposite"]), *words(" flat to flat opposite", small=True)))
     else:
         rows.append((*sized(feature, "over"), *words(" flat to far side", small=True)))
     count = sizes["count"]

@@ -31,6 +31,9 @@ def round_fixtures(hold: HoldPlan, read: Reader, work: Solid) -> dict[str, Solid
         return {"chuck": jaws, "rotary table": body}
     hollow = body - cylinder(held, face - 2 * grip, face)  # what is thinner than the diameter held goes in
     solids = {"chuck": laid(jaws, "x"), "dividing head": laid(hollow, "x")}
+    if hold.kind == "rotary table":  # on edge: its face stands up behind the chuck
+        rim = ring(held, read.size(hold.sizes, "table diameter"), face - 3 * grip, face - 2 * grip)
+        solids = {"chuck": solids["chuck"] + solids["dividing head"], "rotary table": laid(rim, "x")}
     if hold.support:
         out = read.size(hold.sizes, "stick-out")
         point = held / 2 / math.tan(math.radians(CENTRE / 2))

@@ -90,7 +90,11 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
     if feature.shape in ROUND:
         untold = {"diameter"} if feature.thread else set()  # a thread is tried with its screw, not spanned
         asked = ((words, key, how) for words, key, how in ROUND[feature.shape] if key in sizes and key not in untold)
-        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in asked]
+        first = line("On the first, before the one opposite is cut.") if "opposite" in sizes else ()
+        return [
+            Measured(line(words, name=name), sizes[key], how, note=first if key == "over" else ())
+            for words, key, how in asked
+        ]
     if feature.shape in TURNED:
         listed = TURNED[feature.shape]
         return [Measured(line(words, name=name), sizes[key], how) for words, key, how in listed if key in sizes]

@@ -166,6 +166,24 @@ def test_what_the_plates_cannot_divide_is_refused_with_the_nearest(tmp_path: Pat
         changed(tmp_path, ("angle: 210°", "angle: 210.01°"))
 
 
+def test_a_rotary_table_on_edge(tmp_path: Path) -> None:
+    """From 90° on by 60° each time at 4° a turn: 15 turns more; its rim stands half of 8 above the axis. The shop must
+    say that the table stands so.
+    """
+    hold = "hold: {in: dividing head, by: shank, out: left end}"
+    swap = (hold, hold.replace("dividing head", "rotary table"))
+    card = changed(tmp_path, swap)
+    hexagon = next(c for s in card.set_ups for c in s.cuts if c.feature == "hexagon")
+    assert [s.move["turns"].value for s in hexagon.stations[1:]] == [15, 30, 45, 60, 75]
+    assert card.ledger["shop-rotary-table.rim"].value == pytest.approx(4.0)
+    run = dry_run(card)
+    assert run.passed, run.findings()
+    wrong = {f"{hexagon.id}-c.table-turns": "29"}
+    assert not dry_run(card, {**published(card), **wrong}).passed
+    with pytest.raises(ProblemsFound, match="does not say that the rotary table stands on edge"):
+        changed(tmp_path, swap, shop=((", on edge: true", ""),))
+
+
 def test_a_head_of_another_ratio(tmp_path: Path) -> None:
     """60/6 is 10 turns and no holes at all."""
     card = changed(tmp_path, shop=(("dividing head, ratio: 40", "dividing head, ratio: 60"),))

@@ -180,7 +180,8 @@ def lies_words(set_up: SetUp, sizes: dict[str, Number], lying: Lie, clamps: tupl
     hold = set_up.hold
     assert hold is not None
     yield line(
-        "The {table} lying flat in the middle of the machine's table, clamped down, its own lock free.",
+        "The {table} lying flat in the middle of the machine's table, clamped down, its own lock free. "
+        "Bring the spindle over its axis before anything lies on it: X and Y below.",
         table=from_shop(hold.holder),
     )
     if "parallel thickness" in sizes:

@@ -193,6 +193,16 @@ def flat_check(asked: MillCut) -> list[Line]:
     sizes = asked.feature.sizes
     if "across" in sizes:
         return [line("Across two opposite flats it measures {across}.", across=sizes["across"])]
+    if "opposite" in sizes:
+        return [
+            line(
+                "The first measures {over} to the far side of the round; two opposite ones are {opposite} apart, each "
+                "{width} wide.",
+                over=sizes["over"],
+                opposite=sizes["opposite"],
+                width=sizes["flat width"],
+            )
+        ]
     return [
         line(
             "From the flat to the far side of the round it measures {over}; the flat is then {width} wide.",
@@ -222,7 +232,8 @@ def plan_keyway(asked: MillCut) -> Cut | None:
         if not two
         else line(
             "The cutter is narrower than the keyway: there on one side of the axis, across, back on the other, and "
-            "across to where it began; the metal lies to the left of its way. Measure the width before the last pass back."
+            "across to where it began; the metal lies to the left of its way. Measure the width before the last pass "
+            "back."
         ),
         line("From the floor to the far side of the shaft it measures {over}.", over=sizes["over"]),
     ]
@@ -309,7 +320,7 @@ def milled(
         "rounds", cutting.strokes_in_all, "strokes in all", passes=one, strokes=feature.sizes["count"]
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
-    names = ("length", "across", "over", "width")
+    names = ("length", "across", "over", "opposite", "width")
     sizes = {"depth": depth, **{name: feature.sizes[name] for name in names if name in feature.sizes}}
     return Cut(
         cut_id,

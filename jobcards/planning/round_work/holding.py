@@ -8,6 +8,7 @@ from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
 from jobcards.planning.mill.vise import vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.round_work.jaws import clear_of_jaws
+from jobcards.planning.round_work.on_edge import on_edge
 from jobcards.planning.round_work.on_table import BLOCK_KEYS, plan_in_blocks
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
@@ -79,10 +80,14 @@ def plan_in_chuck(
         sizes["room below"] = room_in_chuck(work, set_up_id, set_up, cuts, jaws, grip)
     kind = "rotary table" if isinstance(head, RotaryTable) else "dividing head"
     said = chuck_words(work, set_up, head, shop_id, sizes)
+    if isinstance(head, RotaryTable) and not hold.up:
+        said[:1] = on_edge(work, hold, head, shop_id, sizes)
     clear_of_jaws(work, set_up, shape, cuts, grip, out)
     if hold.support and (not head.tailstock or hold.support != "centre"):
         work.problem(
-            hold.place("support"), f"the {hold.holder} has no tailstock for a {hold.support}", "leave support out, or add tailstock: true"
+            hold.place("support"),
+            f"the {hold.holder} has no tailstock for a {hold.support}",
+            "leave support out, or add tailstock: true",
         )
     if not hold.up:
         sizes["ratio"] = steady(work, set_up_id, set_up, out, shape.sizes["diameter"])

@@ -59,6 +59,14 @@ def plan_flat(work: Work, feature_id: str, name: str, flat: Feature, part: Mappi
     )
     sizes |= {"round": here, **around(work, feature_id, name, flat)}
     left_enough(work, flat, name, sizes)
+    if flat.count % 2 == 0:
+        sizes["opposite"] = work.of(feature_id).length(
+            "opposite",
+            milling.left_to_take,
+            f"{name}: from flat to flat opposite",
+            full=sizes["over"],
+            taken=sizes["depth"],
+        )
     return FeaturePlan(name, flat.shape, ROUND, sizes)
 
 
