@@ -24,8 +24,8 @@ PENCIL = {
     "plate-slots-and-bore-locating-bore-7-16-drill.depth": "0.8164",
     # boring at 70 ft/min: 12 * 70 / (3.1416 * 1) = 267; the step below is 210
     "plate-slots-and-bore-locating-bore-boring-head.rpm": "210",
-    # on the rotary table: half of the circle of 3; the first hole 22.5° from the trued edge, at 4° a turn of the handle,
-    # and the fourth at 157.5°: 39 turns are 156°
+    # on the rotary table: half of the circle of 3; the first hole 22.5° from the trued edge, at 4° a turn of the
+    # handle, and the fourth at 157.5°: 39 turns are 156°
     "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap.x": "1.5000",
     "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-a.table-turns": "5",
     "plate-on-the-rotary-table-circle-of-holes-on-the-rotary-table-strap-holes-1-4-20-tap-a.dial": "2°30′",
