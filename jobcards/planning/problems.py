@@ -45,12 +45,12 @@ def behind(path: Path, found: list[Problem], rest: Rest | None, shop: Path | Non
     rest.follow(found)
     for _ in range(ROUNDS):
         job = rest.job(path)
-        if job is None:
+        if job is None or not job.parts:
             break
         lines = {problem.mark.line for problem in told}
         try:
             new = planned(job, load_shop(shop or shop_for(job)))
-        except (ArithmeticError, AssertionError, LookupError, TypeError, ValueError):
+        except Exception:  # it is no whole job, and may fail in any way; what was found stands
             break
         told += [problem for problem in new if problem.mark.line not in lines]
         if not rest.follow(new):

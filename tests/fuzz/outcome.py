@@ -12,7 +12,7 @@ from jobcards.pages.card import card_page
 from jobcards.pages.record import record_page
 from jobcards.pages.rehearsal import rehearsals
 from jobcards.pages.wall import wall_page
-from jobcards.planning import plan_card
+from jobcards.planning import plan_card, problems_of
 from tests.fuzz.mutate import spoilt
 
 LONGEST = 60  # seconds; a generous bound on a busy machine, against a hang
@@ -53,10 +53,22 @@ def outcome(seed: int, folder: Path) -> Outcome:
         unclear = [
             problem for problem in found.problems if not (problem.wrong and problem.instead and problem.mark.line)
         ]
-        return Outcome("problems", f"unclear: {unclear[0]}" if unclear or not found.problems else "")
+        if unclear or not found.problems:
+            return Outcome("problems", f"unclear: {unclear[:1]}")
+        return Outcome("problems", lost(path, found))
     except Exception as fault:
         ours = [frame for frame in traceback.extract_tb(fault.__traceback__) if "jobcards" in frame.filename]
         where = " < ".join(f"{Path(f.filename).parent.name}/{Path(f.filename).name}:{f.lineno}" for f in ours[-1:-4:-1])
         return Outcome("fault", f"{type(fault).__name__}: {str(fault)[:90]!r} at {where}")
     finally:
         signal.alarm(0)
+
+
+def lost(path: Path, found: ProblemsFound) -> str:
+    """The checker tells what was found and what stands behind it; anything else is a fault."""
+    try:
+        told = {problem.mark for problem in problems_of(path)}
+    except Exception as fault:
+        return f"the checker fails: {type(fault).__name__}: {str(fault)[:90]!r}"
+    missing = [problem for problem in found.problems if problem.mark not in told]
+    return f"the checker leaves out: {missing[0]}" if missing else ""

@@ -88,13 +88,14 @@ def test_a_broken_link_stops_the_build(house: House, tmp_path: Path, words: str)
         build.run_engine("mkdocs", tmp_path / "out", config=house.config)
 
 
-def test_an_edit_shows_while_serving(house: House) -> None:
+@pytest.mark.parametrize("only", ["", "one"])
+def test_an_edit_shows_while_serving(house: House, only: str) -> None:
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
     program = "import sys, pathlib; from jobcards.pages.build import serve; "
-    program += "serve(int(sys.argv[1]), config=pathlib.Path(sys.argv[2]))"
-    command = [sys.executable, "-c", program, str(port), str(house.config)]
+    program += "serve(int(sys.argv[1]), sys.argv[3], config=pathlib.Path(sys.argv[2]))"
+    command = [sys.executable, "-c", program, str(port), str(house.config), only]
     server = subprocess.Popen(command, cwd=build.ROOT)
     try:
         assert wait_for(port, "worked out")
