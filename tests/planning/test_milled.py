@@ -116,11 +116,11 @@ PENCIL = {
     "slide-slot.wide": "1.4330",
     "slide-slot.between-pins": "0.7500",  # 1.4330 - 0.25 * (1 + 1 / tan 30°)
     "slide-slot.largest-pin": "0.5000",  # 0.375 / cos² 30°
-    "slide-tongue.pin": "0.2083",  # 0.3125 / (2 cos² 30°)
-    "slide-tongue.over-pins": "1.5692",  # 1 + 0.2083 * 2.7321
+    "slide-tongue.pin": "0.2080",  # 0.3125 / (2 cos² 30°) = 0.2083, to the thousandth that a pin gauge has
+    "slide-tongue.over-pins": "1.5683",  # 1 + 0.208 * 2.7321
     "slide-vee.depth": "0.2500",
-    "slide-vee.pin": "0.3536",  # 0.5 / (2 cos 45°)
-    "slide-vee.over-pin": "0.1768",  # 0.1768 * (1 + 1.4142) - 0.25
+    "slide-vee.pin": "0.3540",  # 0.5 / (2 cos 45°) = 0.3536, to the thousandth
+    "slide-vee.over-pin": "0.1773",  # 0.177 * (1 + 1.4142) - 0.25
     # 12 * 80 / (pi * 25/32) = 391: the step below is 325; 8 teeth of half of 0.004
     "bar-front-t-slot-25-32-t-slot-cutter.rpm": "325",
     "bar-front-t-slot-25-32-t-slot-cutter.feed": "5.2",
