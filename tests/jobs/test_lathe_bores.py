@@ -169,7 +169,7 @@ def test_a_mistake_is_caught(name: str) -> None:
 WRONG: dict[str, tuple[Path, tuple[str, str], str]] = {
     "no hole": (TAPERS, ("          - {cut: taper, with: 17/32 drill, rough: true}\n", ""), "has no hole to bore"),
     "hole too wide": (TAPERS, ("17/32 drill", "19/32 drill"), "closes to 0.5876"),
-    "no size at all": (TAPERS, ("large: gauge line, taper: Morse 2,", ""), "has no rate"),
+    "no size at all": (TAPERS, ("taper: Morse 2,", ""), "has no rate"),
     "no such taper": (TAPERS, ("Morse 2", "Morse 8"), "is not read as a taper"),
     "no wall": (TAPERS, ("mouth: 0.750", "mouth: 1.050"), "leaves no wall"),
     "longer than the bar": (TAPERS, ("socket length: 2-3/4", "socket length: 3-1/2"), "and the bar reaches"),
