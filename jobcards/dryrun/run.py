@@ -9,7 +9,16 @@ from jobcards.dryrun import drilling, grinding, lathe_strokes, milling, thread_m
 from jobcards.dryrun.clamped import CLAMPED, clamped_fixtures
 from jobcards.dryrun.compare import allowed_deviation, compared
 from jobcards.dryrun.faults import CannotFollow
-from jobcards.dryrun.fixtures import TILTED, VISES, chuck_fixture, seat_height, steady_rest, tail_centre, tilt_of, vise_fixtures
+from jobcards.dryrun.fixtures import (
+    TILTED,
+    VISES,
+    chuck_fixture,
+    seat_height,
+    steady_rest,
+    tail_centre,
+    tilt_of,
+    vise_fixtures,
+)
 from jobcards.dryrun.orient import OUTWARD, Placement, seated, tilted, turn_of
 from jobcards.dryrun.reading import Reader, lathe_of, published, true_paper
 from jobcards.dryrun.results import Collision, DryRun, PartRun, State

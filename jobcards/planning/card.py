@@ -235,8 +235,9 @@ class Cut:
     "scale" and "travel" of the compound, "set-over" of the tailstock, or the tool's "angle".
     At the lathe, where another tool set the dials or the tool was moved since: "touch dial", what the cross slide is
     set to at a new touch "touch place" from the faced end.
-    "thread", "bore thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length"; a pass "begins"
-    and "ends" so far from the faced end; `handle`: the side that the compound's handle is swung to. "knurl": "pitch", "length".
+    "thread", "bore thread": a position a pass: y the compound; "infeed angle", "thread pitch", "length"; a pass
+    "begins" and "ends" so far from the faced end; `handle`: the side that the compound's handle is swung to.
+    "knurl": "pitch", "length".
     "grind round": one position like a turned one, x to the finished diameter; "take off" on each side.
     "turn bore": a position a pass: x dial wound back from the touch on the wall (less than nothing), z depth.
     "bore groove": as "turn groove", x from the touch on the wall.

@@ -49,8 +49,8 @@ def with_rest(route: Route, set_up_id: str, set_up: SetUp, held: HoldPlan) -> Ho
     said = (
         line(
             "Steady rest with its fingers on the middle of {feature}, {place} from the left end. First let the work "
-            "run true, with an indicator on it beside the rest; then close the fingers one after the other until each just "
-            "touches, and oil them. The work turns freely and the needle stands still.",
+            "run true, with an indicator on it beside the rest; then close the fingers one after the other until each "
+            "just touches, and oil them. The work turns freely and the needle stands still.",
             feature=from_job(feature.name),
             place=place,
         ),

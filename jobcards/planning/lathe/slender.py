@@ -27,8 +27,8 @@ def check_slender(route: Route, set_up_id: str, set_up: SetUp, held: HoldPlan, b
     if supported:
         said = line(
             "In the set-up {set_up} {ratio} diameters lie between what drives the work and what supports it: it bends "
-            "away from the tool and comes out thick in the middle. Let a follow rest run with the tool, or set a steady "
-            "rest; take light cuts with a sharp tool, and measure along it.",
+            "away from the tool and comes out thick in the middle. Let a follow rest run with the tool, or set a "
+            "steady rest; take light cuts with a sharp tool, and measure along it.",
             set_up=from_job(set_up.title),
             ratio=ratio,
         )
