@@ -23,7 +23,8 @@ def stations(writer: Writer, set_up: SetUpPlan, cut: Cut) -> Html:
         station_row(writer, f"{set_up.id}.{cut.id}.station.{n}", s, columns, inexact)
         for n, s in enumerate(cut.stations)
     )
-    what = "Turn the table to" if on_table else "Turn the crank on by"
+    way = f"{cut.way} " if cut.way else ""
+    what = f"Turn the table {way}to" if on_table else "Turn the crank on by"
     return element(
         "div", element("p", element("b", what)), table(heads, rows, class_="stations stack"), class_="turning"
     )
@@ -48,7 +49,8 @@ def move_in_short(writer: Writer, cut: Cut) -> Html:
         told = join(
             (join([strong(writer, s.move["turns"]), " turns ", strong(writer, s.move["dial"])]) for s in moved), ", "
         )
-        return join(["table ", told])
+        way = f"{cut.way} " if cut.way else ""
+        return join([f"table {way}to ", told])
     words = ["turn on ", strong(writer, last["turns"]), " turns"]
     if "holes" in last:
         words += [" + ", strong(writer, last["holes"]), " holes of ", strong(writer, last["circle"])]

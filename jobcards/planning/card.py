@@ -279,6 +279,7 @@ class Cut:
     through: bool = False
     face: str = ""  # "face", "end", "turn face", "part off": the face made
     handle: str = ""  # a thread: the side to which the compound's handle is swung, "tailstock" or "headstock"
+    way: str = ""  # of a block on a rotary table: which way the table goes for it, seen from above
     stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
     lean: str = ""  # tilted head: where the spindle's upper end leans: "left", "right", "toward you", "away from you"
     by: tuple[str, ...] = ()  # "tilted edges": "end" or "side" of the cutter for each edge; "end" is on the lean's side

@@ -51,3 +51,15 @@ def test_every_set_up_of_round_work_has_its_picture() -> None:
             picture = set_up_picture(CARD, set_up, run)
             assert picture is not None and set_up.hold is not None
             assert set_up.hold.sizes["angle up"].id in picture.svg
+
+
+@pytest.mark.parametrize("name", ["rotary-table", "rotary-arcs", "bored-jaws", "end-slots", "inexact-dividing"])
+def test_what_is_turned_on_paper(name: str) -> None:
+    """Every digit has its owner on the card and on the wall; the way of the table stands on both."""
+    card = plan_card(load_job(Path(f"tests/jobs/{name}.yml")), load_shop(SHOP))
+    pages = card_page(card), wall_page(card)
+    for page in pages:
+        assert read(page).unowned == []
+        for way in {cut.way for set_up in card.set_ups for cut in set_up.cuts if cut.way}:
+            assert f"{way} to" in page
+    assert ("Out by" in pages[0]) == any(s.error for u in card.set_ups for c in u.cuts for s in c.stations)

@@ -71,6 +71,7 @@ def plan_arc(asked: MillCut, turner: Turner, clockwise: bool) -> Cut | None:
         rough=asked.operation.rough,
         through=True,
         stations=stations,
+        way="clockwise",
     )
 
 

@@ -141,7 +141,8 @@ def rotary_cut(
         work.problem(operation.place("cut"), str(error), "accept the nearest with nearest: in hold:")
         return None
     said = (*index_words(turner, cut.id, stations, False), *inexact_words(work, cut.id, shown, stations))
-    return replace(cut, stations=stations, steps=said + cut.steps)
+    way = "clockwise" if seen_as_drawn(lying, feature.enters) else "anticlockwise"
+    return replace(cut, stations=stations, steps=said + cut.steps, way=way)
 
 
 def can_be_cut(route: Route, set_up: SetUp, operation: Operation, feature: FeaturePlan, centre: Centre) -> bool:
