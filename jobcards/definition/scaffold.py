@@ -76,6 +76,7 @@ requirements:
 """
 TURNED = """\
 # The sizes of the drawing, each with a name. A tolerance follows the size; without one the general tolerance applies.
+# `reference: true` marks a size that only follows from others: it has no tolerance of its own.
 sizes:
   head diameter: 3/4 ±0.005
   head length: 1/4 ±0.005
