@@ -2,11 +2,12 @@
 
 import time
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
-from jobcards.pages import meanwhile
+from jobcards.pages import meanwhile, site
 from jobcards.pages.card import card_page
 from jobcards.pages.drawn import draw
 from jobcards.pages.worked import Worked, work_out
@@ -67,3 +68,22 @@ def test_a_card_that_cannot_be_drawn_is_tried_where_its_fault_is_told(bell: Path
     meanwhile.shown_now(worked)
     meanwhile.HELPERS[0].failed.add(worked.name)
     assert "follow in a moment" not in page(worked)
+
+
+def test_a_card_that_must_not_be_cut_to_is_told_at_the_terminal(monkeypatch: pytest.MonkeyPatch) -> None:
+    worked = work_out(STRAP)
+    pictures = draw(worked)
+    failed = [replace(each, passed=False) for each in worked.rehearsals]
+    monkeypatch.setattr(meanwhile, "shown_now", lambda _: (failed, pictures))
+    told = [each.told for each in site.job_files(worked, "") if each.told]
+    assert told == ["slotted-strap: the dry run does not agree with the drawing. Do not cut to this card."]
+    monkeypatch.setattr(meanwhile, "shown_now", lambda _: (worked.rehearsals, pictures))
+    assert not [each.told for each in site.job_files(worked, "") if each.told]
+
+
+def test_the_pages_that_all_cards_share_are_made_once_while_one_is_written(
+    bell: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert [meanwhile.once(), meanwhile.once()] == [False, True]
+    monkeypatch.delenv("JOBCARDS_BELL")
+    assert [meanwhile.once(), meanwhile.once()] == [False, False], "in any other build they are made each time"
