@@ -6,6 +6,7 @@ common practice for the compound at 29°, presets and spindle steps.
 
 import pytest
 
+from jobcards.planning.words import as_text
 from tests.planning.cards import shipped
 
 CARD = shipped("screw-jack")
@@ -43,3 +44,11 @@ def test_the_tap_drill_is_the_usual_one() -> None:
     drilled = next(cut for set_up in CARD.set_ups for cut in set_up.cuts if cut.kind == "lathe drill")
     assert drilled.cutter is not None
     assert drilled.cutter.sizes["diameter"].published == pytest.approx(0.421875)
+
+
+def test_the_compound_stops_before_the_base() -> None:
+    """The cone's thick end lies against the base, 1-1/2 across."""
+    cone = next(cut for set_up in CARD.set_ups for cut in set_up.cuts if cut.feature == "cone")
+    said = " ".join(as_text(step) for step in cone.steps)
+    assert "1.0044" in said and "stop there: a shoulder" in said
+    assert "out of the cut" not in said

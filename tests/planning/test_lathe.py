@@ -201,3 +201,16 @@ def test_work_held_by_a_diameter_is_looked_at_as_well(tmp_path: Path) -> None:
     card = changed_card(tmp_path, SPINDLE, ("  length: 4 ±0.010", "  length: 7 ±0.010"))
     told = [as_text(line) for line in card.warnings if "tail end the work stands out" in as_text(line)]
     assert told and "support its end with a centre" in told[0]
+
+
+def test_a_compound_runs_on_where_no_shoulder_stands() -> None:
+    seat = next(cut for s in lathe_card(SPINDLE).set_ups for cut in s.cuts if cut.feature == "seat")
+    assert "out of the cut at the thick end" in " ".join(as_text(step) for step in seat.steps)
+
+
+def test_the_centre_comes_when_its_hole_is_drilled(tmp_path: Path) -> None:
+    hold = "hold: {in: three-jaw chuck, out: right end}"
+    card = changed_card(tmp_path, SPINDLE, (hold, hold.replace("end}", "end, support: centre}")))
+    held = card.set_ups[0].hold
+    assert held is not None
+    assert "as soon as its hole is drilled" in " ".join(as_text(said) for said in held.instructions)

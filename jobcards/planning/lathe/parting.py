@@ -125,7 +125,6 @@ def plan_nick(turn: Turning, cut_id: str, operation: Operation) -> Cut | None:
         why=said["why"],
         check=said["check"],
         caution=said["caution"],
-        face=operation.part_off,
         rough=True,
     )
 
