@@ -30,7 +30,9 @@ def changed(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], 
 
 
 def swapped(source: Path, target: Path, swaps: tuple[tuple[str, str], ...]) -> Path:
-    """A copy of a file with words swapped; each must be there."""
+    """A copy of a file with words swapped; each must be there. Without any it is the file itself, read once for all."""
+    if not swaps:
+        return source
     text = source.read_text(encoding="utf-8")
     for old, new in swaps:
         assert old in text, f"{old!r} is not in {source.name}"
