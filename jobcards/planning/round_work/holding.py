@@ -363,9 +363,7 @@ def thicker_beyond(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, hel
         for f in shape.features
     )
     if feature is None or not thicker:
-        return work.ledger.given(
-            f"{set_up_id}.level", 0.0, work.unit, "standing out beyond the block", "how it is held"
-        )
+        return work.nothing(f"{set_up_id}.level", "standing out beyond the block")
     edge = feature.sizes["to" if right else "from"]
     if right:
         edge = work.of(set_up_id).length(

@@ -44,7 +44,11 @@ def plan_round_end(work: Work, feature_id: str, name: str, end: Feature, block: 
         )
     half = work.of(feature_id).angle("half", arcs.half_arc, f"{name}: half of its arc", width=wide, radius=radius)
     direction = work.ledger.given(
-        f"{feature_id}.direction", looks(end.enters, end.end), "deg", f"{name}: middle of its arc", "the drawing"
+        f"{feature_id}.direction",
+        looks(end.enters, end.end),
+        "deg",
+        f"{name}: middle of its arc",
+        "the job's definition",
     )
     sizes = {
         "radius": radius,
