@@ -78,6 +78,10 @@ AS_UNIT = Show()
 WHOLE = Show(places=0)
 
 
+class NameTaken(ValueError):
+    """Two different numbers would have one name: two things of the job come to the same one."""
+
+
 class Ledger:
     """All numbers of one card, by id, in the order they were worked out.
 
@@ -104,7 +108,7 @@ class Ledger:
         """Put a finished number in. The same id twice must be the same number."""
         known = self._numbers.get(number.id)
         if known is not None and known != number:
-            raise ValueError(f"two different numbers are called {number.id}")
+            raise NameTaken(number.id)
         self._numbers[number.id] = number
         return number
 

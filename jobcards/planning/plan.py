@@ -13,7 +13,7 @@ from jobcards.planning.checks import check_card
 from jobcards.planning.checks.seated import seated
 from jobcards.planning.gather import plan_cautions, plan_gather
 from jobcards.planning.inspection import plan_inspection
-from jobcards.planning.number import Ledger
+from jobcards.planning.number import Ledger, NameTaken
 from jobcards.planning.requirements import plan_requirements
 from jobcards.planning.set_ups import plan_route
 from jobcards.planning.shapes import plan_shape
@@ -36,6 +36,9 @@ def plan_card(job: Job, shop: Shop) -> Card:
         return work_out(work)
     except CannotBeDone as error:  # said by the trade where nobody asked which line is to blame
         work.problem(job.mark, str(error), "look at the sizes and requirements")
+        raise ProblemsFound(work.problems) from None
+    except NameTaken as error:
+        work.problem(job.mark, f"two things of the job come to one name, {error}", "give one of them another name")
         raise ProblemsFound(work.problems) from None
 
 

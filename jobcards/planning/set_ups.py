@@ -20,6 +20,7 @@ from jobcards.planning.lathe.set_up import lathe_set_up
 from jobcards.planning.lay_out import lay_out_set_up
 from jobcards.planning.mill.set_up import mill_set_up
 from jobcards.planning.mill.square import square_set_up
+from jobcards.planning.number import NameTaken
 from jobcards.planning.rotary.set_up import on_rotary_table, rotary_set_up
 from jobcards.planning.round_work.set_up import round_set_up
 from jobcards.planning.route import Route
@@ -49,6 +50,10 @@ def plan_route(
             made = plan_set_up(route, set_up)
         except CannotBeDone as error:
             work.problem(set_up.mark, str(error), f"look at the set-up “{set_up.title}”")
+            continue
+        except NameTaken:
+            wrong = f"“{set_up.title}” comes to the same name as another set-up together with one of its cuts"
+            work.problem(set_up.place("title"), wrong, "give the set-up another title")
             continue
         if made is not None:
             plans.append(made)
