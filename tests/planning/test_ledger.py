@@ -2,7 +2,7 @@
 
 import pytest
 
-from jobcards.planning.number import Ledger, Show
+from jobcards.planning.number import Ledger, NameTaken, Show
 from jobcards.planning.words import Words, as_text, line
 from jobcards.source import COMMON
 from jobcards.tables import table
@@ -15,7 +15,7 @@ def test_the_same_id_twice_must_be_the_same_number() -> None:
     ledger = Ledger("in")
     first = ledger.given("tip", 0.2, "in", "tip", COMMON)
     assert ledger.given("tip", 0.2, "in", "tip", COMMON) == first
-    with pytest.raises(ValueError, match="two different numbers"):
+    with pytest.raises(NameTaken):
         ledger.given("tip", 0.25, "in", "tip", COMMON)
 
 
