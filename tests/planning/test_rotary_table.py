@@ -118,4 +118,4 @@ def test_straps_that_are_all_too_long(tmp_path: Path) -> None:
 
 def test_a_plug_needs_a_hole_in_the_table(tmp_path: Path) -> None:
     with pytest.raises(ProblemsFound, match="does not tell the hole in the middle"):
-        changed(tmp_path, shop=((", centre hole: 1}", "}"),))
+        changed(tmp_path, shop=((", centre hole: 1", ""),))
