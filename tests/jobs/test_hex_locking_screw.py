@@ -14,13 +14,13 @@ JOB = load_job(CLAMP.with_name("hex-locking-screw.yml"))
 CARD = plan_card(JOB, kit_for(JOB))
 PENCIL = {
     # from 22 to 10.975 across; this dial reads the infeed: 11.025 / 2 = 5.5125, to half a mark of 0.02
-    "screw-shank-end-shank-6.dial": "5.5100",
+    "screw-shank-end-shank-6.dial": "5.51",
     # 15 + 4 + 20 + 5 from the faced end to the collar
     "screw-shank-end-shank.length": "44.000",
     # 56 and 0.5 to face off
     "screw-shank-end.part-off": "56.500",
-    # 0.6495 * 1.5 = 0.974; along the compound / cos 29° = 1.114
-    "screw-shank-end-thread.infeed": "1.114",
+    # 0.6495 * 1.5 = 0.974 below 10, from the touch on 9.85 it is 0.899; along the compound / cos 29° = 1.028
+    "screw-shank-end-thread.infeed": "1.028",
     # 20 - 16.925 / cos 30° = 20 - 19.543
     "requirement-corners-of-the-hexagon": "0.457",
     # at the worst 19.9 - 17 / cos 30° = 19.9 - 19.630
