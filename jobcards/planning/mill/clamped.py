@@ -56,9 +56,10 @@ def plan_on_table(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
     check_slots(work, set_up, lying, clamps, sizes, mill)
     if chosen:
         check_packing(work, set_up, lying, clamps, sizes)
-    trued = trued_words(work, set_up, lying, clamps)
     if hold.trued_by:
-        trued = against_keys(work, hold_id, set_up, clamps, sizes, top, needs)
+        trued = list(against_keys(work, hold_id, set_up, clamps, sizes, top, needs))
+    else:
+        trued = list(trued_words(work, set_up, lying, clamps))
     words = [*lies_words(hold.up, sizes, clamps, lying), *trued]
     words += clamp_words(clamps, hold.up, sizes)
     return HoldPlan(
