@@ -57,11 +57,20 @@ def grind_set_up(route: Route, set_up: SetUp, set_up_id: str, grinder: kit.Surfa
     A shape that is only told in words may be ground too, in words.
     """
     cuts = [*in_words(route, set_up, set_up_id), *ground_faces(route, set_up, set_up_id, grinder)]
-    notes = [
-        line("Work that stands higher than it is wide is blocked in on the magnet with steel on every side."),
-        line("Dress the wheel before the last passes, and let it spark out: pass it over without any more feed."),
-    ]
+    tall = any(stands_tall(cut.face, route.shape) for cut in cuts if cut.face)
+    notes = (
+        [line("The work stands higher than it is wide: block it in on the magnet, steel on every side.")]
+        if tall
+        else []
+    )
+    notes += [line("Dress the wheel before the last passes, and let it spark out: pass it over without any more feed.")]
     return finished(route, set_up, set_up_id, "grind", None, (), tuple(cuts), notes)
+
+
+def stands_tall(face: str, shape: ShapePlan) -> bool:
+    """Whether work that lies with a face up is higher than it is wide."""
+    high = BLOCK[FACES[face][0]]
+    return shape.sizes[high].value > min(shape.sizes[name].value for name in BLOCK if name != high)
 
 
 def in_words(route: Route, set_up: SetUp, set_up_id: str) -> Iterator[Cut]:

@@ -185,7 +185,7 @@ def face_cut(
         sizes,
         {**speeds, **feeds, **passes, "travel": run, "time": time},
         tuple(words),
-        (Words(reason(face, end, done)),),
+        (Words(reason(face, end, done, lying.shape)),),
         hold=hold,
         face=face,
     )
@@ -232,15 +232,21 @@ def packing_words(hold: HoldPlan) -> Line:
     )
 
 
-def reason(face: str, end: bool, done: list[str]) -> str:
+def reason(face: str, end: bool, done: list[str], shape: ShapePlan) -> str:
     """Why this face comes now."""
     if not done:
-        return "The largest face first: every other face is squared from it."
+        first = "The largest face first" if is_largest(face, shape) else "This face first"
+        return f"{first}: every other face is squared from it."
     if end:
         return "The ends last: lying on a finished face against a finished edge, they come square both ways."
     if OPPOSITE[face] in done:
         return "Its opposite is finished and lies on the parallels, so the two come parallel."
     return "The first face lies against the fixed jaw, so this one comes square to it."
+
+
+def is_largest(face: str, shape: ShapePlan) -> bool:
+    """Whether no face of the part is larger: the size square to it is the least."""
+    return shape.sizes[BLOCK[FACES[face][0]]].value <= min(shape.sizes[name].value for name in BLOCK)
 
 
 def square_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> SetUpPlan:

@@ -1,0 +1,35 @@
+"""What a card says fits the part in hand. Expected: the drawing's sizes; the sayings are common practice, no source."""
+
+import pytest
+
+from jobcards.planning.card import Card, Cut
+from jobcards.planning.grind import stands_tall
+from jobcards.planning.words import as_text
+from tests.planning.cards import shipped
+
+
+def first_squared(card: Card, part: str) -> Cut:
+    """The first face that is squared of a part."""
+    return next(set_up.cuts[0] for set_up in card.set_ups if set_up.kind == "square" and set_up.part == part)
+
+
+@pytest.mark.parametrize(
+    ("slug", "part", "largest"),
+    [
+        ("equalising-clamp", "rocker", True),  # front 4-1/2 by 1-1/4, top 4-1/2 by 7/8
+        ("parallel-clamp", "upper-jaw", True),  # front and top alike
+        ("v-block-pair", "v-block", False),  # front 2 by 1-1/2, top 2 by 1-3/4
+        ("grip-plate", "plate", False),  # front 4 by 5/8, top 4 by 1-1/4
+    ],
+)
+def test_the_largest_face_comes_first_only_where_it_is_the_largest(slug: str, part: str, largest: bool) -> None:
+    cut = first_squared(shipped(slug), part)
+    assert cut.face == "front"
+    assert as_text(cut.why).startswith("The largest face first" if largest else "This face first")
+
+
+def test_only_tall_work_is_blocked_in_on_the_magnet() -> None:
+    card = shipped("v-block-pair")
+    blocks = next(s for s in card.set_ups if s.kind == "grind")  # 1-1/2 high, 1-3/4 wide
+    assert not any("higher than it is wide" in as_text(note) for note in blocks.notes)
+    assert stands_tall("left end", card.parts[0].shape)  # 2 high, 1-1/2 wide
