@@ -5,6 +5,7 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
 from jobcards.planning.card import HoldPlan, ShapePlan
 from jobcards.planning.mill.vise import of_kind, stop_sizes, vise_sizes
+from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.words import Authored, Line, line
@@ -178,11 +179,12 @@ def sine_words(set_up: SetUp, side: int, sizes: dict[str, Number], blocks: list[
     pieces: dict[str, Number] = {f"b{chr(ord('a') + i)}": block for i, block in enumerate(blocks)}
     said.append(
         line(
-            "Sine bar {length} long under the work, its raised roll below the {high}, on a stack of {stack}: "
+            "Sine bar {length} long under the work, its roll toward the {high} raised on a stack of {stack}: "
             + " and ".join(f"{{{name}}}" for name in pieces)
-            + ".",
+            + ". The {low} comes over the other roll: higher up the bar there is less between the jaws.",
             length=sizes["sine bar length"],
             high=hold.high_end,
+            low=OPPOSITE[hold.high_end],
             stack=sizes["stack"],
             **pieces,
         )

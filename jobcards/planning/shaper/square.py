@@ -81,7 +81,7 @@ def shaped_face(
         sizes,
         {**ram, **passes, "table feed": feed, "time": time},
         tuple(words),
-        (Words(reason(face, end, done)),),
+        (Words(reason(face, end, done, lying.shape)),),
         hold=hold,
         face=face,
     )
