@@ -36,7 +36,7 @@ def operation(writer: Writer, set_up: SetUpPlan, cut: Cut, pictures: Pictures) -
         element("h3", tick(key), element("span", writer.line(cut.title))),
         tool(writer, cut),
         figure(pictures.after.get((set_up.id, cut.id), ""), "part-after", "After this operation"),
-        figures(writer, numbers_to_set(cut)),
+        figures(writer, numbers_to_set(cut), in_all(cut)),
         own_hold(writer, cut),
         readings(writer, set_up, cut),
         stations(writer, set_up, cut),
@@ -65,15 +65,20 @@ def numbers_to_set(cut: Cut) -> Mapping[str, Number]:
     return {**sizes, **rates}
 
 
-def figures(writer: Writer, numbers: Mapping[str, Number]) -> Html:
-    """Numbers with their names, the number large; nothing when there are none."""
+def figures(writer: Writer, numbers: Mapping[str, Number], more: Mapping[str, str] | None = None) -> Html:
+    """Numbers with their names, the number large, and a few words more after some; nothing when there are none."""
     if not numbers:
         return Html("")
     boxes = (
-        element("div", element("dt", name), element("dd", writer.large(number, unit=True)))
+        element("div", element("dt", name), element("dd", writer.large(number, unit=True), (more or {}).get(name, "")))
         for name, number in numbers.items()
     )
     return element("dl", *boxes, class_="figures")
+
+
+def in_all(cut: Cut) -> dict[str, str]:
+    """What stands beside the passes: that a light one follows."""
+    return {"passes": " and a light one"} if {"passes", "last pass"} <= set(cut.rates) else {}
 
 
 def own_hold(writer: Writer, cut: Cut) -> Html:
@@ -99,6 +104,7 @@ def readings(writer: Writer, set_up: SetUpPlan, cut: Cut) -> Html:
             tick(f"{set_up.id}.{cut.id}.{place}"),
         )
         for place, position in enumerate(cut.positions)
+        if position.label  # the end of a way that the next row begins with has none
     )
     return table(heads, rows, class_="readings stack")
 

@@ -21,6 +21,7 @@ def set_up_section(writer: Writer, card: Card, set_up: SetUpPlan, pictures: Pict
             where(writer, card, set_up),
             writer.labelled("Why now:", set_up.why, "why"),
             caution_box(writer, [each for each in card.cautions if set_up.id in each.set_ups]),
+            before_holding(writer, set_up),
             element(
                 "div",
                 figure(pictures.set_ups.get(set_up.id, ""), "set-up-picture"),
@@ -45,6 +46,13 @@ def where(writer: Writer, card: Card, set_up: SetUpPlan) -> Html:
     return element("p", join(told, " · "), class_="where")
 
 
+def before_holding(writer: Writer, set_up: SetUpPlan) -> Html:
+    """What is done before the work is held and zero is found."""
+    if not set_up.first:
+        return Html("")
+    return element("div", element("h3", "First"), writer.sentences(set_up.first, "first-steps", "ol"), class_="first")
+
+
 def holding(writer: Writer, hold: HoldPlan | None) -> Html:
     """How the work is held: sizes set by hand, large, then the instructions in order."""
     if hold is None or (hold.kind == "hand" and not hold.instructions):
@@ -61,7 +69,10 @@ def holding(writer: Writer, hold: HoldPlan | None) -> Html:
 def set_by_hand(hold: HoldPlan) -> dict[str, Number]:
     """The sizes shown large; of clamped work the packing, where there is any, and the heel blocks."""
     if not hold.clamps:
-        return {name: hold.sizes[name] for name in SET_BY_HAND if name in hold.sizes}
+        told = {name: hold.sizes[name] for name in SET_BY_HAND if name in hold.sizes}
+        if hold.kind == "sine bar in vise":  # no parallels there: the height to which the bar brings the work
+            return {("under the high end" if n == "parallel height" else n): number for n, number in told.items()}
+        return told
     packing = {"packing": hold.sizes["parallel height"]} if "parallel thickness" in hold.sizes else {}
     return {**packing, **{name: hold.sizes[name] for name in ("heel", "stick-out") if name in hold.sizes}}
 

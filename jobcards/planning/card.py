@@ -179,7 +179,7 @@ class Touch:
 @dataclass(frozen=True)
 class Position:
     """Where to go: readout readings of the spindle's axis (mill), or dial settings (lathe: x the cross slide, y
-    the compound, z the carriage).
+    the compound, z the carriage). Without a label: the next place begins there, and the tables leave it out.
     """
 
     label: Line
@@ -282,6 +282,7 @@ class Cut:
     way: str = ""  # of a block on a rotary table: which way the table goes for it, seen from above
     stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
     lean: str = ""  # tilted head: where the spindle's upper end leans: "left", "right", "toward you", "away from you"
+    first: tuple[Line, ...] = ()  # to be done before the work is held for it
     by: tuple[str, ...] = ()  # "tilted edges": "end" or "side" of the cutter for each edge; "end" is on the lean's side
 
 
@@ -308,6 +309,7 @@ class SetUpPlan:
     notes: tuple[Line, ...] = ()  # travels, backlash, mismatch after the flip, head tilt and re-tram
     sizes: Mapping[str, Number] = field(default_factory=dict)
     time: Number | None = None
+    first: tuple[Line, ...] = ()  # before the work is held and zero is found: lines to scribe, the head to tilt
 
 
 @dataclass(frozen=True)

@@ -179,10 +179,27 @@ def plan_depths(
     return {**found, "last pass": light, "all passes": every}
 
 
+def plan_through(
+    work: Work, cut_id: str, material: str, total: Number, operation: str, diameter: Number
+) -> dict[str, Number]:
+    """Passes alike, the last one out below the work: a light one would cut nothing but air there."""
+    found = plan_passes(work, cut_id, total, deepest_pass(work, material, operation, "roughing", diameter))
+    every = work.ledger.same(f"{cut_id}.all-passes", found["passes"], "passes in all", "all passes alike", WHOLE)
+    return {**found, "all passes": every}
+
+
 def depth_words(found: dict[str, Number]) -> Line:
     """The passes in words."""
     if "passes" not in found:
         return line("One pass.")
+    if "last pass" not in found:
+        if found["passes"].value == 1:
+            return line("One pass, out below the work.")
+        return line(
+            "{count} passes of {each}; the last comes out below the work.",
+            count=found["passes"],
+            each=found["pass depth"],
+        )
     if found["passes"].value == 1:
         return line(
             "One pass of {each}, then a light one of {last}.", each=found["pass depth"], last=found["last pass"]

@@ -13,6 +13,7 @@ from jobcards.planning.words import Line, line, said_once
 from jobcards.planning.work import Work, from_job, from_shop
 from jobcards.trade import times
 
+TWO = 2  # of these one says both
 TOGETHER = ("heat", "assemble")  # the kinds of set-up that all pieces go through at once
 
 
@@ -58,6 +59,7 @@ def finished(
     notes: list[Line] | None = None,
     after: list[Line] | None = None,
     sizes: dict[str, Number] | None = None,
+    first: list[Line] | None = None,
 ) -> SetUpPlan:
     """The set-up with its number, texts and time."""
     work = route.work
@@ -90,25 +92,38 @@ def finished(
         work.of(set_up_id).time(
             times.time_of_set_up, setting=work.rule("set-up time"), pieces=pieces, operations=spent
         ),
+        (*scribed(hold, zero), *(each for cut in cuts for each in cut.first), *(first or ())),
     )
+
+
+def scribed(hold: HoldPlan | None, zero: tuple[Touch, ...]) -> list[Line]:
+    """The lines that zero is found by: they are scribed while the work still stands on the surface plate."""
+    said = {
+        "line": "On the {up} scribe a line {distance} from the {face}.",
+        "tilted line": "On the {up} scribe the groove's middle line, {distance} from the {face}.",
+    }
+    return [
+        line(said[touch.kind], up=touch.on or (hold.up if hold else "top"), distance=touch.distance, face=touch.face)
+        for touch in zero
+        if touch.kind in said and touch.axis != "z" and touch.distance is not None
+    ]
 
 
 def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero: tuple[Touch, ...]) -> list[Line]:
     """How several pieces alike go through a set-up."""
     pieces = work.ledger[f"{part_id}.quantity"]
+    two = pieces.value == TWO
+    every = line("Both pieces") if two else line("All {pieces} pieces", pieces=pieces)
     if kind == "square":
-        return [
-            line(
-                "Mill one face of all {pieces} pieces before the next face, so that each setting serves all.",
-                pieces=pieces,
-            )
-        ]
+        every = line("both pieces") if two else line("all {pieces} pieces", pieces=pieces)
+        return [line("Mill one face of {every} before the next face, so that each setting serves all.", every=every)]
     if kind not in ("mill", "lathe", "shaper", "drill press"):
-        return [line("All {pieces} pieces go through before the next set-up.", pieces=pieces)]
+        return [line("{every} go through before the next set-up.", every=every)]
     return [
         line(
-            "All {pieces} pieces go through before the next set-up. Finish one and measure it before the others.",
-            pieces=pieces,
+            "{every} go through before the next set-up. Finish one and measure it before {rest}.",
+            every=every,
+            rest="the other" if two else "the others",
         ),
         line("Wipe jaws, stop and what the work lies on for each piece: a chip there moves every size.")
         if hold is None or not hold.clamps

@@ -6,6 +6,7 @@ from jobcards.planning.card import Cut, SetUpPlan
 from jobcards.planning.number import Number
 from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route, finished
+from jobcards.planning.stock import BY_RULE
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
 
@@ -18,7 +19,9 @@ def saw_set_up(route: Route, set_up: SetUp, set_up_id: str, machine: kit.Saw | k
     if isinstance(machine, kit.Saw):
         check_section(work, set_up, section, machine)
     name = set_up.saw.cutter
-    kerf = work.rule("kerf")
+    kerf = work.ledger.same(
+        f"{set_up_id}-saw.kerf", work.rule("kerf"), "width of the saw cut", "as a rule tells it", BY_RULE[work.unit]
+    )
     cut = Cut(
         f"{set_up_id}-saw",
         "saw",

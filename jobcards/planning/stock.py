@@ -1,22 +1,30 @@
 """Blanks, their weight, and what to saw from which bar."""
 
+from jobcards import quantity
+from jobcards.definition.expression import Expression
 from jobcards.definition.job import Part
 from jobcards.planning.card import BlankPlan, CutListRow, PartPlan, ShapePlan
-from jobcards.planning.number import Number
+from jobcards.planning.number import AS_UNIT, Number, Show
 from jobcards.planning.shapes import AXES, BLOCK
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
-from jobcards.trade import milling, stackups, stock
+from jobcards.trade import every_formula, milling, stackups, stock
 from jobcards.trade.materials import material
 
 ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's
+BY_RULE = {"in": Show(places=2), "mm": Show(places=1)}  # no finer is marked out or stopped at a saw
 
 
 def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankPlan:
     """The piece of stock of a part, what stands out beyond the finished part, and its weight."""
     written = part.blank
     sizes = {
-        name: work.expression(f"{part_id}-blank.{name}", value, f"blank of the {part_id}: {name}")
+        name: work.expression(
+            f"{part_id}-blank.{name}",
+            value,
+            f"blank of the {part_id}: {name}",
+            show=sawn(work, value) if name == "length" else AS_UNIT,
+        )
         for name in ("width", "thickness", "diameter", "length")
         if (value := getattr(written, name)) is not None
     }
@@ -48,6 +56,14 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
         )
         text = line("round bar {diameter}, sawn {length} long", diameter=sizes["diameter"], length=sizes["length"])
     return BlankPlan(written.shape, sizes, outside, weigh(work, f"{part_id}-blank", part, volume), text)
+
+
+def sawn(work: Work, written: Expression) -> Show:
+    """A worked length to saw to, as a rule tells it: in sixty-fourths or else hundredths of an inch, tenths of a mm."""
+    if not written.names:
+        return AS_UNIT  # as it is written
+    fraction = quantity.show_fraction(written.value(work.env, every_formula())) if work.unit == "in" else None
+    return BY_RULE[work.unit] if fraction is None else Show(text_as_written=fraction)
 
 
 def round_outside(work: Work, part_id: str, shape: ShapePlan, sizes: dict[str, Number]) -> dict[str, Number]:
@@ -147,6 +163,7 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
                 cleaning=nothing,
                 kerf=kerf,
                 held=nothing,
+                show=BY_RULE[work.unit],
             )
         )
         pieces.append(
@@ -158,7 +175,11 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
             )
         )
     needed = work.of(row_id).length(
-        "length", stock.bar_in_all, "bar in all, with a saw cut to each piece", lengths=lengths
+        "length",
+        stock.bar_in_all,
+        "bar in all, with a saw cut to each piece",
+        lengths=lengths,
+        show=BY_RULE[work.unit],
     )
     weight = work.of(row_id).rate(
         "weight",

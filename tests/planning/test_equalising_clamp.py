@@ -66,7 +66,7 @@ PENCIL = {
     # 1-1/2 * 1 * 4-5/8 * 0.2833
     "rocker-blank.weight": "1.97",
     # two of 4.625 and a 0.094 saw cut to each
-    "bar-a.length": "9.4380",
+    "bar-a.length": "9.44",
 }
 
 

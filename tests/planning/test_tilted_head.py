@@ -85,7 +85,7 @@ def test_the_groove_along_the_table_is_read_across_it() -> None:
 
 
 def test_the_card_says_how_it_leans_and_how_it_comes_back() -> None:
-    said = {s.title.text: [as_text(note) for note in (*s.notes, *s.after)] for s in demo().set_ups}
+    said = {s.title.text: [as_text(note) for note in (*s.first, *s.after)] for s in demo().set_ups}
     assert any("leans to the right, seen from in front" in note for note in said["teeth"])
     assert any("Nod the head 45.00° so that the spindle's upper end leans toward you" in n for n in said["long vee"])
     for set_up in LEANS:

@@ -148,13 +148,13 @@ def plan_slope(asked: MillCut) -> Cut | None:
         "rounds", cutting.strokes_in_all, "strokes in all", passes=passes["all passes"], strokes=strokes
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
+    mark = line(
+        "On the {on} scribe a line {start} from the {face}, where the slope shall start.",
+        start=start,
+        face=toward,
+        on="front" if bevel else feature.enters,
+    )
     words: list[Line] = [
-        line(
-            "Scribe a line {start} from the {face} on the {on}, where the slope shall start.",
-            start=start,
-            face=toward,
-            on="front" if bevel else feature.enters,
-        ),
         line("Touch the corner that stands highest, then raise the work by {depth} altogether.", depth=depth),
         rates.depth_words(passes),
         line("The flat grows from the {face} and just reaches the line at the last pass.", face=toward),
@@ -172,6 +172,7 @@ def plan_slope(asked: MillCut) -> Cut | None:
         asked.text("why"),
         asked.text("check"),
         asked.text("caution"),
+        first=(mark,),
     )
 
 

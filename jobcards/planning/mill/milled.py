@@ -134,7 +134,8 @@ def clear_with_end_mill(asked: MillCut) -> Cut:
     if again:
         passes = one_pass(asked, depth)
     else:
-        passes = rates.plan_depths(work, asked.id, asked.material, left_to_cut(asked, depth), "slotting", diameter)
+        plan_passes = rates.plan_through if through else rates.plan_depths
+        passes = plan_passes(work, asked.id, asked.material, left_to_cut(asked, depth), "slotting", diameter)
     run, time = run_and_time(asked, diameter, feeds["feed"], coarse, fine, passes["all passes"])
     kind = "plunged strokes" if closed_all_round(feature) else "strokes"
     words = [

@@ -22,6 +22,7 @@ from jobcards.planning.orientation import Lie, lie
 from jobcards.planning.rates import plan_cutter
 from jobcards.planning.route import Route, finished
 from jobcards.planning.stated import stated_cut
+from jobcards.planning.words import Line
 from jobcards.planning.work import Work, slug
 from jobcards.trade import milling as sums
 
@@ -68,12 +69,13 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     on_edges = bool(cuts) and all(cut.kind == "tilted edges" for cut in cuts)  # each touched by itself
     touches = zeros.touches + ((touch,) if touch and not on_edges and not grooves else ())
     tilted_head.check_same(work, set_up, cuts)
-    notes, after = tilted_head.notes(work, set_up_id, cuts)
+    first, after = tilted_head.notes(work, set_up_id, cuts)
+    notes: list[Line] = []
     if set_up.keep_zero and before is not None:
         notes += flip_notes(work, set_up_id, set_up, lying, before)
     notes += travel_notes(work, set_up_id, set_up, cuts, lying, mill)
     notes += backlash_notes(work, set_up_id, cuts, mill)
-    return finished(route, set_up, set_up_id, "mill", held, touches, cuts, notes, after)
+    return finished(route, set_up, set_up_id, "mill", held, touches, cuts, notes, after, first=first)
 
 
 def hold_at_mill(

@@ -6,7 +6,7 @@ so that the metal lies to the left of the cutter's way (conventional milling): t
 the cutter in.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from jobcards.planning.card import Position
 from jobcards.planning.mill.cut import MillCut
@@ -162,7 +162,10 @@ def down_the_middle(path: Path, area: Area, run: str, ends: dict[int, Number]) -
     start, end = along_ends(area, run, ends, 1)
     if area.closed(run):
         entry = area.entry or between(path, "-entry", "axis where the cutter goes in", start, end)
-        path.stroke(line("go down here, then"), run, middle, entry, start)
+        path.stroke(line("down"), run, middle, entry, start)
+        # Its end is where the next stroke begins, which has a row of its own.
+        path.positions[-2:] = (replace(path.positions[-2], label=line("go down here")),
+                               replace(path.positions[-1], label=()))  # fmt: skip
     path.stroke(line("down the middle"), run, middle, start, end)
     return middle
 

@@ -101,7 +101,7 @@ def stands(cut: Cut) -> tuple[str, str]:
 
 
 def notes(work: Work, set_up_id: str, cuts: Sequence[Cut]) -> tuple[list[Line], list[Line]]:
-    """What a set-up says of its tilted head, before and after; nothing where it stands upright."""
+    """What a set-up says of its tilted head, first of all and after; nothing where it stands upright."""
     cut = next((cut for cut in cuts if cut.kind in TILTED), None)
     return tilt_notes(work, set_up_id, cut.sizes["tilt"], cut.lean) if cut is not None else ([], [])
 

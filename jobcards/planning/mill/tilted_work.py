@@ -239,8 +239,8 @@ def plan_tilted_zero(work: Work, set_up: SetUp, set_up_id: str, lying: Lie, groo
     nothing = work.ledger.given(f"{set_up_id}.line-reads", 0.0, work.unit, "the scribed line is to read", HOW_IT_LIES)
     side = lying.side(asked.measured_from)[1]
     said = line(
-        "Scribe the groove's middle line on the {up}, {distance} from the {face}. Bring the cutter's corner to it by "
-        "eye, and set X and the height to {nothing} there. By eye a line is held to about a hair's width.",
+        "Bring the cutter's corner by eye to the groove's middle line on the {up}, {distance} from the {face}, and set "
+        "X and the height to {nothing} there. By eye a line is held to about a hair's width.",
         up=hold.up,
         distance=distance,
         face=asked.measured_from,

@@ -217,7 +217,7 @@ def line_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     label = f"readout {axis.upper()} at the scribed line"
     preset = from_edge(work, zero_id, f"{axis}-preset", side, label, there, edge, Show(step=step))
     said = line(
-        "Scribe a line {distance} from the {face}. Bring the cutter's corner or point to it by eye and set {axis} to "
+        "Bring the cutter's corner or point by eye to the line scribed {distance} from the {face}, and set {axis} to "
         "{preset}. By eye a line is held to about a hair's width: enough for the first of a row, not for a fit.",
         distance=distance,
         face=face,
