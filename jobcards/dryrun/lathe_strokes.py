@@ -85,17 +85,22 @@ def by_set_over(cut: Cut, lathe: AtLathe) -> list[Stroke]:
     over, length = lathe.read(cut.sizes["set-over"]), high - low
     if not 0 < over < length:
         raise CannotFollow(f"{cut.id}: a set-over of {over:g} gives no taper on work {length:g} long")
-    toward = over * (place(cut, lathe)[-1][1] - low) / length
-    half, along = math.degrees(math.asin(over / length)), lathe.read(cut.sizes["taper length"])
-    return sloped(cut, lathe, half, along, moved(cut, toward))
+    rate = over / length
+    toward = rate * (place(cut, lathe)[-1][1] - low)
+    half, along = math.degrees(math.asin(rate)), lathe.read(cut.sizes["taper length"])
+    return sloped(cut, lathe, half, along, moved(cut, lathe, toward, rate, low))
 
 
-def moved(cut: Cut, toward: float) -> float:
+def moved(cut: Cut, lathe: AtLathe, toward: float, rate: float, low: float) -> float:
     """How much farther from the axis the tool cuts than the dial tells, once the tailstock is set over.
 
-    The work has come toward the tool by `toward` at the thin end, so that it cuts deeper, unless the dial was set anew.
+    The work has come toward the tool by `toward` at the thin end, so that it cuts deeper. A dial set anew knows of what
+    it has come at the place touched, and of no more.
     """
-    return 0.0 if "touch dial" in cut.sizes else -toward
+    if "touch dial" not in cut.sizes:
+        return -toward
+    touched = lathe.end - lathe.read(cut.sizes["touch place"])
+    return rate * (touched - low) - toward
 
 
 def by_form(cut: Cut, lathe: AtLathe) -> list[Stroke]:

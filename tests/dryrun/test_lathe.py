@@ -14,7 +14,8 @@ from jobcards.dryrun.results import DryRun
 from jobcards.dryrun.revolved import centre_hole, outside_cone, radii_at, rounding
 from jobcards.dryrun.solids import SIDES, Solid, cylinder, laid
 from jobcards.planning.card import Card, SetUpPlan
-from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, changed_card, lathe_card
+from tests.planning.cards import changed_card, shipped
+from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, lathe_card
 
 FACETS = math.sin(2 * math.pi / SIDES) * SIDES / (2 * math.pi)  # area of ninety-six facets over that of their circle
 
@@ -105,6 +106,14 @@ def untouched(path: Path) -> DryRun:
 def test_a_set_over_without_a_new_touch_is_caught() -> None:
     """The tailstock brings the work 1/16 nearer to the tool: by the old dial the thin end comes 1/8 too thin."""
     assert untouched(PLUG).part("plug").largest_deviation > 0.06
+
+
+def test_a_touch_on_work_that_lies_over_counts_for_its_thin_end() -> None:
+    """A tenth of an inch from the end of a Morse taper: by the size touched there the taper comes 0.005 too thin."""
+    card = shipped("die-holder")
+    assert dry_run(card).part("arbor").passed
+    taken_as_it_is = misread(card, lambda v: v - 0.005, "arbor-taper-taper-touch.dial")
+    assert taken_as_it_is.part("arbor").largest_deviation > 0.002
 
 
 def test_another_tool_without_a_new_touch_is_told() -> None:

@@ -14,8 +14,10 @@ PENCIL = {
     "arbor-taper-taper.set-over": "0.1280",
     # from the bar touched at 1-1/8: 1.125 - 0.5751 = 0.5499, to half a mark
     "arbor-taper-taper-3.dial": "0.5500",
-    # touched anew on the 0.700 blank once the tailstock has brought it nearer: 1.125 - 0.700
-    "arbor-taper-taper-touch.dial": "0.4250",
+    # touched anew on the 0.700 blank, 0.1 from its end, once the tailstock has brought it nearer; the end lies nearer
+    # still, by 0.1 * 0.59941 / 12 = 0.0050 on the diameter, so that a cut through there leaves it 0.6950: 1.125 - 0.695
+    "arbor-taper-taper-touch.thin-end": "0.6950",
+    "arbor-taper-taper-touch.dial": "0.4300",
     # RC5 for 5/8: hole +0 to +0.0010, shaft -0.0012 to -0.0019
     "requirement-sliding-fit-on-the-guide.worst-low": "0.0012",
     "requirement-sliding-fit-on-the-guide.worst-high": "0.0029",

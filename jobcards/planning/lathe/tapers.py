@@ -186,7 +186,8 @@ def plan_set_over(turn: Turning, cut_id: str, operation: Operation, feature: Fea
             )
     near = thin_end(turn, cut_id, feature)
     moved = "The work has moved with the tailstock."
-    anew, touched = touch_anew(turn, cut_id, operation, near, a_little(turn, feature, cut_id), moved)
+    little, half = a_little(turn, feature, cut_id), sizes["half angle"]
+    anew, touched = touch_anew(turn, cut_id, operation, near, little, moved, lies_over=half)
     told_if_not_last(turn, operation)
     positions, count = passes(turn, cut_id, feature, near)
     time = rates.feed_time(work, cut_id, sizes["length"], found["feed"], count)

@@ -7,7 +7,7 @@ from jobcards.planning.number import Number
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_shop
-from jobcards.trade import cutting, milling
+from jobcards.trade import cutting, milling, tapers
 
 MOVES_THE_TOOL = ("taper by compound", "thread", "turn bore", "bore taper", "bore thread", "bore groove")
 BY_DIAL = ("turned diameter", "turned groove", "undercut", "taper")  # cut to settings of the cross slide's dial
@@ -23,12 +23,20 @@ def first_by_dial(route: Route, set_up: SetUp) -> str:
 
 
 def touch_anew(
-    turn: Turning, cut_id: str, operation: Operation, near: Number, farther: Number, moved: str = "", end: bool = True
+    turn: Turning,
+    cut_id: str,
+    operation: Operation,
+    near: Number,
+    farther: Number,
+    moved: str = "",
+    end: bool = True,
+    lies_over: Number | None = None,
 ) -> tuple[list[Line], dict[str, Number]]:
     """What to do before a cut when its tool is not the one that set the dials, or when it was moved since.
 
     It touches what stands `farther` on than the near side of the cut. `moved` tells what has moved tool or work, if
-    anything did; `end`, whether the end is touched too. Nothing for the tool that touched last.
+    anything did; `end`, whether the end is touched too; `lies_over`, the half angle of a taper that the work lies over
+    by: its near side then stands nearer to the tool than the place touched. Nothing for the tool that touched last.
     """
     if turn.tool == operation.cutter and not moved:
         return [], {}
@@ -38,7 +46,8 @@ def touch_anew(
         "place", milling.support_height, "where the tool touches, from the faced end", base=near, rise=farther
     )
     stands = turn.stands_at(place)
-    again = outside_dial(turn, f"{cut_id}-touch", stands)
+    counts = stands if lies_over is None else at_thin_end(turn, cut_id, stands, farther, lies_over)
+    again = outside_dial(turn, f"{cut_id}-touch", counts)
     said = line(
         (moved or "The dials were set with another tool.")
         + " Touch the work anew with the {tool} {place} from the faced end, where it is {stands} across, and set the "
@@ -49,7 +58,23 @@ def touch_anew(
         again=again,
         zero=work.nothing(f"{turn.set_up_id}.zero", "the dial at the touch"),
     )
-    return [said], {"touch dial": again, "touch place": place}
+    touched = {"touch dial": again, "touch place": place}
+    if lies_over is None:
+        return [said], touched
+    why = line(
+        "The work lies over, and its thin end stands nearer to the tool: a cut that just meets the place touched "
+        "leaves {counts} there, and the dial counts for that end.",
+        counts=counts,
+    )
+    return [said, why], touched
+
+
+def at_thin_end(turn: Turning, cut_id: str, stands: Number, distance: Number, half: Number) -> Number:
+    """The thin end of a taper whose side goes through the place touched."""
+    return turn.work.of(f"{cut_id}-touch").length(
+        "thin-end", tapers.diameter_along, "thin end of a cut that just meets the place touched",
+        large=stands, distance=distance, half=half,
+    )  # fmt: skip
 
 
 def half_of(turn: Turning, cut_id: str, width: Number) -> Number:
