@@ -9,6 +9,7 @@ from jobcards.planning.lathe.common import Turning, common, dial_place, dial_sho
 from jobcards.planning.lathe.depths import through_stock
 from jobcards.planning.lathe.diameters import nose_words
 from jobcards.planning.lathe.ends import plan_drill, plan_ream
+from jobcards.planning.lathe.open_holes import open_hole
 from jobcards.planning.lathe.shoulders import check_bottom
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
@@ -31,7 +32,7 @@ def plan_bore(turn: Turning, cut_id: str, operation: Operation, feature: Feature
 def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
     """A bore turned out, from the touch on the drilled hole's wall."""
     work, said, wanted = turn.work, texts(turn, operation), feature.sizes["diameter"]
-    before = turn.route.opened.get(feature.name)
+    before = open_hole(turn, feature.name, feature.sizes["depth"])
     if before is None or before.value >= wanted.value:
         work.problem(operation.place("cut"), f"“{feature.name}” has no hole to bore", "drill it first, rough: true")
         return None
@@ -53,8 +54,8 @@ def plan_bored(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         positions.append(dial_place(turn, place_id, line("bore to {diameter}", diameter=diameter), dial, depth))
     count = work.ledger.counted(f"{cut_id}.passes", len(reached), "passes")
     time = rates.feed_time(work, cut_id, depth, found["feed"], count)
-    turn.route.opened[feature.name] = reached[-1]
     said_of_bore = bore_words(turn, feature, before, operation.rough)
+    turn.route.opened[feature.name] = reached[-1]
     corner = check_bottom(turn, operation, feature, tool) and not operation.rough
     return Cut(
         cut_id,
@@ -135,12 +136,21 @@ def bore_words(turn: Turning, feature: FeaturePlan, before: Number, rough: bool)
             reads=from_shop(turn.lathe.cross_slide.reads),
         )
     ]
-    if not feature.through:
+    depth = feature.sizes["depth"]
+    if not feature.through and feature.name in turn.route.opened:
         said.append(
             line(
                 "Set a stop for the depth, {depth}. At the bottom wind the tool in to the middle once, which takes "
                 "away the cone that the drill left.",
-                depth=feature.sizes["depth"],
+                depth=depth,
+            )
+        )
+    elif not feature.through:
+        said.append(
+            line(
+                "Set a stop for the depth, {depth}. At the bottom wind the tool in as far as the hole that goes on, "
+                "so that the step comes square.",
+                depth=depth,
             )
         )
     if not rough:

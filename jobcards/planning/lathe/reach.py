@@ -37,12 +37,15 @@ def furthest(route: Route, set_up_id: str, set_up: SetUp) -> Number:
     if hold.out == "left end":
         far = max(found, key=lambda n: n.value)
         return far if far.value > 0 else route.work.rule("overhang")  # a corner of the end itself
+    far = min(found, key=lambda n: n.value)
+    if far.value >= length.value:
+        return route.work.rule("overhang")  # a corner of the end itself
     return route.work.of(set_up_id).length(
         "furthest",
         locating.flipped_position,
         "furthest that is cut, from the faced end",
         length=length,
-        position=min(found, key=lambda n: n.value),
+        position=far,
     )
 
 

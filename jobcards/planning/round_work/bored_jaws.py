@@ -6,7 +6,7 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.shop_bored_jaws import BoredJaws
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
 from jobcards.planning.number import Number
-from jobcards.planning.round_work.holding import angle_words, at_the_end, held_diameter
+from jobcards.planning.round_work.holding import angle_words, check_end, held_diameter
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, milling
@@ -64,17 +64,6 @@ def plan_in_jaws(
     sizes |= {"held diameter": held, "grip": grip, "stick-out": out, "angle up": first}
     said = jaw_words(set_up, sizes)
     return HoldPlan(KIND, from_shop(hold.holder), sizes, up=hold.up, instructions=tuple(said))
-
-
-def check_end(work: Work, set_up: SetUp, shape: ShapePlan) -> None:
-    """It is held by a diameter that reaches its lower end."""
-    hold = set_up.hold
-    assert hold is not None
-    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
-    if feature is not None and not at_the_end(feature, shape.sizes["length"].value, hold.up == "right end"):
-        work.problem(
-            hold.place("by"), f"“{hold.by}” does not reach the end that stands in the jaws", "turn the part over"
-        )
 
 
 def gripped(

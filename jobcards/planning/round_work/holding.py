@@ -77,6 +77,7 @@ def plan_in_chuck(
     out = standing_out(work, set_up_id, hold, shape, grip)
     sizes = {"held diameter": held, "grip": grip, "stick-out": out, "angle up": first}
     if hold.up:
+        check_end(work, set_up, shape)
         sizes["room below"] = room_in_chuck(work, set_up_id, set_up, cuts, jaws, grip)
     kind = "rotary table" if isinstance(head, RotaryTable) else "dividing head"
     said = chuck_words(work, set_up, head, shop_id, sizes)
@@ -137,6 +138,17 @@ def at_the_end(feature: FeaturePlan, length: float, right: bool) -> bool:
     return feature.sizes["from"].value < 1e-9 if right else feature.sizes["to"].value > length - 1e-9
 
 
+def check_end(work: Work, set_up: SetUp, shape: ShapePlan) -> None:
+    """It is held by a diameter that reaches its lower end."""
+    hold = set_up.hold
+    assert hold is not None
+    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    if feature is not None and not at_the_end(feature, shape.sizes["length"].value, hold.up == "right end"):
+        work.problem(
+            hold.place("by"), f"“{hold.by}” does not reach the end that stands in the jaws", "turn the part over"
+        )
+
+
 def gripped(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, jaws: Number, there: Number | None) -> Number:
     """How much of the part the jaws take: their length, no more than there is; of a part that stands, half of it."""
     if hold.up and jaws.value > shape.sizes["length"].value / 2:
@@ -180,6 +192,12 @@ def chuck_words(work: Work, set_up: SetUp, head: Indexer, shop_id: str, sizes: d
                 room=sizes["room below"],
             ),
         ]
+        if sizes["room below"].value <= 0:
+            said[1] = line(
+                "The part in the chuck, gripped {grip}, its {end} up, pressed down on the chuck's face.",
+                grip=sizes["grip"],
+                end=hold.up,
+            )
     else:
         said = [
             line(
