@@ -18,6 +18,7 @@ from jobcards.planning.number import Number
 
 CLAMPED = ("table clamps", "angle plate")
 SLICE = 0.01  # how thick a slice is looked at under a nose, in parts of the work
+ON_ITS_HEEL = 0.4  # so much of a heel block must have something under it: its middle stands there
 BORNE = 0.8  # so much of a slice must be metal: an edge may be chamfered
 Spans = dict[int, tuple[float, float]]
 
@@ -64,8 +65,9 @@ def clamped_fixtures(
         solids["angle plate"] = plate_behind(it)
     faults: list[str] = []
     for number, clamp in enumerate(hold.clamps):
-        solids.update(one_clamp(it, clamp, number))
-        faults += borne(it, clamp, solids)
+        one = dict(one_clamp(it, clamp, number))
+        solids.update(one)
+        faults += [*borne(it, clamp, solids), *heel_borne(it, clamp, one, solids)]
     return {name: solid for name, solid in solids.items() if not solid.is_empty()}, faults
 
 
@@ -178,6 +180,16 @@ def borne(it: Clamped, clamp: ClampPlan, solids: dict[str, Solid]) -> Iterator[s
             yield f"the clamp over the {clamp.over} {what}"
     if it.size("heel") < abs(face) - 1e-6:
         yield f"the clamp over the {clamp.over} slopes down to its heel and pushes the work away"
+
+
+def heel_borne(it: Clamped, clamp: ClampPlan, one: dict[str, Solid], solids: dict[str, Solid]) -> Iterator[str]:
+    """Whether the heel block stands on what the studs are bolted to."""
+    heel = next(solid for name, solid in one.items() if name.startswith("heel "))
+    low, high = extent(heel)
+    spans: Spans = {axis: (low[axis], high[axis]) for axis in range(3)}
+    slice_ = slab({**spans, it.base: ordered(0.0, -it.out * SLICE * (high[it.base] - low[it.base]))})
+    if (slice_ ^ solids["angle plate" if it.base == 1 else "table"]).volume() < ON_ITS_HEEL * slice_.volume():
+        yield f"the heel of the clamp over the {clamp.over} stands on air"
 
 
 def ordered(one: float, other: float) -> tuple[float, float]:

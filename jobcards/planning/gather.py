@@ -156,6 +156,8 @@ def plan_gather(
                 if hold.clamps:
                     holding.append(line("studs, nuts and washers; heel blocks {heel} high", heel=hold.sizes["heel"]))
                     holding.append(line("dial indicator and holder, to true the work"))
+                if hold.kind == "angle plate":
+                    holding.append(line("strap clamps {length} long", length=hold.sizes["clamp length"]))
                 if hold.set_by is not None:
                     holding.append((hold.set_by,))
                 if hold.kind == "sine bar in vise":

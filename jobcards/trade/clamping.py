@@ -177,24 +177,28 @@ def stands_up(strap: float, stud: float) -> float:
 
 
 @formula(
-    title="What the work takes up of an angle plate", text="wanted = work + 2 * (gap + stud / 2)", source=ARITHMETIC
+    title="What the work takes up of an angle plate",
+    text="wanted = work + 2 * (length - reach) - heel",
+    source=ARITHMETIC,
 )
-def between_studs(work: float, gap: float, stud: float) -> float:
-    """How wide a plate must be for the work with a stud on both sides of it.
+def between_heels(work: float, length: float, reach: float, heel: float) -> float:
+    """How wide a plate must be for the work with a clamp on both sides: the middle of each heel block stands on it.
 
     Args:
         work [length]: width of the work
-        gap [length]: middle of a stud to the edge of the work
-        stud [length]: across a stud
+        length [length]: length of a strap, whose end lies on the heel block
+        reach [length]: how far its nose goes over the work
+        heel [length]: width of the heel block along the strap
     Returns [length]: width wanted
-    Raises CannotBeDone: when a size is not more than 0
+    Raises CannotBeDone: when a size is not more than 0, or the strap ends on the work
 
-    >>> between_studs(2.0, 0.3125, 0.5)
-    3.125
+    >>> between_heels(2.0, 4.0, 0.625, 1.0)
+    7.75
     """
-    positive(work=work, stud=stud)
-    not_negative(gap=gap)
-    return work + 2 * (gap + stud / 2)
+    positive(work=work, length=length, reach=reach, heel=heel)
+    if length <= reach + heel:
+        raise CannotBeDone(f"a strap {length:g} long has no room for a heel block beside the work; take a longer one")
+    return work + 2 * (length - reach) - heel
 
 
 @formula(title="Work above the angle plate", text="above = seat + work - plate", source=ARITHMETIC)

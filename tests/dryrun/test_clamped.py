@@ -75,6 +75,8 @@ def test_a_tip_that_comes_down_on_a_clamp_is_met(tmp_path: Path, monkeypatch: py
         # the same at the angle plate: up to where the saddle and the screw are cut, and out of the plate
         ("post-right-end.top-clamp-1", 5.6, "the 3/8 end mill meets the clamp over the top"),
         ("post-right-end.bottom-clamp-2", 5.6, "presses where nothing is under the work"),
+        # a plate as narrow as the post's heels stand apart
+        ("shop-angle-plate.plate-width", 6.0, "the heel of the clamp over the top stands on air"),
         # a plate as high as the work meets the saddle's cutter and the tip at the back
         ("shop-angle-plate.plate-height", 6.0, "the 3/8 end mill meets the angle plate"),
         ("shop-angle-plate.plate-height", 6.2, "the edge finder meets the angle plate"),
@@ -92,6 +94,7 @@ def test_what_is_read_wrongly_is_found(number: str, value: float, found: str) ->
     shown[number] = quantity.show(value, "in", 4)
     part = {
         "shop-angle-plate.plate-height": "post",
+        "shop-angle-plate.plate-width": "post",
         "shop-packing-1.thickness": "plate",
         "shop-keys.key-length": "cover",
     }.get(number, number)

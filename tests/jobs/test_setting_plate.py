@@ -9,8 +9,8 @@ CARD = shipped("setting-plate")
 PENCIL = {
     # 8 high on the table against a plate of 5
     "plate-hanger-holes-in-the-end.proud": "3.0000",
-    # 6-1/2 wide; a 1/2 stud 0.060 off each side takes 0.560
-    "plate-hanger-holes-in-the-end.plate-wanted": "7.6200",
+    # 6-1/2 wide; short straps 1-7/8 long, 1/2 of it on the plate, stand out 1-3/8 on each side, half a heel of 3/4 less
+    "plate-hanger-holes-in-the-end.plate-wanted": "8.5000",
     # left end up, back away from you: x counts from the bottom at the left, the screws 2 from either edge
     "plate-hanger-holes-in-the-end-hanger-holes-no-7-drill-a.x": "2.0000",
     "plate-hanger-holes-in-the-end-hanger-holes-no-7-drill-b.x": "4.5000",

@@ -53,8 +53,14 @@ CHECKS = [
     Check("clamping.heel_height", {"top": 45.0, "rise": 1.5}, 46.5, 1e-9, COMMON),
     # Strap 12, nut 12, end 6.
     Check("clamping.stands_up", {"strap": 12.0, "stud": 12.0}, 30.0, 1e-9, COMMON),
-    # Work 50, on each side 7.5 to the stud's middle and 6 to its far side.
-    Check("clamping.between_studs", {"work": 50.0, "gap": 7.5, "stud": 12.0}, 77.0, 1e-9, ARITHMETIC),
+    # Work 50; straps 100 long with 15 on it stand out 85 on each side, half of a heel block of 25 less: 72.5.
+    Check(
+        "clamping.between_heels",
+        {"work": 50.0, "length": 100.0, "reach": 15.0, "heel": 25.0},
+        195.0,
+        1e-9,
+        ARITHMETIC,
+    ),
 ]
 
 

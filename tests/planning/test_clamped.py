@@ -59,8 +59,8 @@ PENCIL = {
     "post-left-end.proud": "2.0000",
     # from the plate: 1-1/2 thick and 1/16
     "post-left-end.heel": "1.5625",
-    # 2 wide, on each side 0.310 to the stud's middle and 1/4 to its outside
-    "post-left-end.plate-wanted": "3.1200",
+    # 2 wide; straps 4 long, 5/8 of it on the post, stand out 3-3/8 on each side, half a heel of 1 less
+    "post-left-end.plate-wanted": "7.7500",
     # two clamps, one on each edge of 6, each in its middle
     "post-left-end-top-clamp-1.at": "3.0000",
     # right end up: the bottom looks to the right; the screw stands 1/2 from it and 3/4 from the back
@@ -141,9 +141,9 @@ def test_the_work_is_trued_the_zero_kept_and_the_studs_named() -> None:
         ([(POST, "{over: top, at: 5}, {over: bottom, at: 2}")], (),
          "above the upright of the angle plate"),
         (HIGH, (), "cutting “saddle”, the 3/8 end mill would meet the clamp over the top"),
-        ([], (("width: 8, height: 5,", "width: 3, height: 5,"),), "the work wants 3.1200 of plate"),
-        ([], (("width: 8, height: 5,", "width: 6, height: 2,"),), "more than half"),
-        ([], (("width: 8, height: 5,", "width: 6, height: 5-3/4,"),), "cutter and tip want"),
+        ([], (("width: 10, height: 5,", "width: 3, height: 5,"),), "the work wants 7.7500 of plate"),
+        ([], (("width: 10, height: 5,", "width: 6, height: 2,"),), "more than half"),
+        ([], (("width: 10, height: 5,", "width: 6, height: 5-3/4,"),), "cutter and tip want"),
         ([("on: V-block, ", "")], (), "round work under clamps rolls"),
         ([("{at: 3}, {at: 11}", "{over: top}, {at: 11}")], (), "round work has no edge"),
         ([("{at: 3}, {at: 11}", "{at: 3}, {at: 5}")], (), "stand in each other's way"),

@@ -6,8 +6,8 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.shop_clamping import AnglePlate, TableClamps
 from jobcards.planning.card import ClampPlan, HoldPlan
 from jobcards.planning.mill.clamp_words import clamp_words
-from jobcards.planning.mill.clamped import check_number, clamp_places, heel_of, packing_for, strap_sizes
-from jobcards.planning.mill.vise import Needs, of_kind
+from jobcards.planning.mill.clamped import check_number, clamp_places, heel_of, in_job, packing_for, strap_sizes
+from jobcards.planning.mill.vise import Needs
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
@@ -25,12 +25,11 @@ def plan_on_plate(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
     assert hold is not None
     plate = work.shop.holding.get(hold.holder)
     assert isinstance(plate, AnglePlate)
-    straps = of_kind(work, TableClamps)
+    sizes = work.shop_lengths(f"shop-{slug(hold.holder)}", plate, OWN)
+    straps = straps_for(work, lying.along("x").value, sizes["plate width"].value)
     if straps is None:
         work.problem(hold.place("clamps"), "the shop has no strap clamps", "add table clamps to the shop file")
         return None
-    assert isinstance(straps[1], TableClamps)
-    sizes = work.shop_lengths(f"shop-{slug(hold.holder)}", plate, OWN)
     sizes.update(strap_sizes(work, hold_id, straps[0], straps[1]))
     nothing = work.ledger.given("on-the-table", 0.0, work.unit, "work lying on the table", "how this set-up lies")
     above = needs.above.value if needs.above is not None else 0.0
@@ -49,11 +48,26 @@ def plan_on_plate(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
     heel_of(work, hold_id, set_up, sizes, lying.along("y"))
     check_number(work, set_up, straps[1])
     check_stands(work, set_up, lying, sizes, needs)
-    check_studs(work, hold_id, set_up, lying, clamps, sizes)
+    check_heels(work, hold_id, set_up, lying, sizes)
+    check_studs(set_up, lying, clamps, sizes, work)
     words = [*plate_words(work, set_up, sizes), *clamp_words(clamps, base, sizes, on_plate=True)]
     return HoldPlan(
         "angle plate", from_shop(hold.holder), sizes, hold.up, hold.against, instructions=tuple(words), clamps=clamps
     )
+
+
+def straps_for(work: Work, across: float, plate: float) -> tuple[str, TableClamps] | None:
+    """The first strap clamps whose heels stand on the plate beside the work; the first of all where none do."""
+    sets = [(name, thing) for name, thing in work.shop.holding.items() if isinstance(thing, TableClamps)]
+    fitting = (
+        (name, straps)
+        for name, straps in sets
+        if clamping.between_heels(
+            across, in_job(work, straps.length), in_job(work, straps.reach), in_job(work, straps.width)
+        )
+        <= plate + TINY
+    )
+    return next(fitting, sets[0] if sets else None)
 
 
 def check_stands(work: Work, set_up: SetUp, lying: Lie, sizes: dict[str, Number], needs: Needs) -> None:
@@ -81,26 +95,32 @@ def check_stands(work: Work, set_up: SetUp, lying: Lie, sizes: dict[str, Number]
         )
 
 
-def check_studs(
-    work: Work, hold_id: str, set_up: SetUp, lying: Lie, clamps: tuple[ClampPlan, ...], sizes: dict[str, Number]
-) -> None:
-    """The plate is wide enough for a stud on both sides, and every stud goes through its upright above the foot."""
+def check_heels(work: Work, hold_id: str, set_up: SetUp, lying: Lie, sizes: dict[str, Number]) -> None:
+    """The plate is wide enough for a clamp on both sides: a heel block beyond its edge would stand on air."""
     hold = set_up.hold
     assert hold is not None
     wanted = work.of(hold_id).length(
         "plate-wanted",
-        clamping.between_studs,
+        clamping.between_heels,
         "width of plate wanted",
         work=lying.along("x"),
-        gap=sizes["stud gap"],
-        stud=sizes["stud"],
+        length=sizes["clamp length"],
+        reach=sizes["reach"],
+        heel=sizes["clamp width"],
     )
     if wanted.value > sizes["plate width"].value + TINY:
         work.problem(
             hold.place("holder"),
-            f"with a stud on each side the work wants {wanted.shown} of plate, and it is {sizes['plate width'].shown}",
-            "clamp it to the table, or take a wider plate",
+            f"with a clamp on each side the work wants {wanted.shown} of plate, and it is "
+            f"{sizes['plate width'].shown}: the heels would stand on air",
+            "clamp it to the table, or take a wider plate or shorter straps",
         )
+
+
+def check_studs(set_up: SetUp, lying: Lie, clamps: tuple[ClampPlan, ...], sizes: dict[str, Number], work: Work) -> None:
+    """Every stud goes through the plate's upright, above its foot."""
+    hold = set_up.hold
+    assert hold is not None
     low = sizes["plate thickness"].value + sizes["stud"].value / 2
     high = sizes["plate height"].value - sizes["stud"].value / 2
     tall, seat = lying.along("z").value, sizes["parallel height"].value
