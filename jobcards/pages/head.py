@@ -33,7 +33,7 @@ def title_block(writer: Writer, card: Card) -> list[Html]:
         link("wall/index.html", "Wall sheet"),
         link("record/index.html", "Inspection record"),
         link("job.yml", "Job definition"),
-        link("numbers.json", "All numbers"),
+        link("numbers.json", "All numbers, for programs"),
         class_="sheets screen-only",
     )
     summary = element("p", writer.line(card.summary), class_="summary")

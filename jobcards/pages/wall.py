@@ -1,6 +1,7 @@
 """The wall sheet: one printed page with what is set and read at the machine, large."""
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from functools import partial
 from itertools import groupby
 
 from jobcards.pages import html, qr, wall_strokes
@@ -32,8 +33,8 @@ SIZES_OF = {
     "hand ream": (),
     "hand countersink": (),
     "lay out": (),
-    "grooves": ("depth", "tilt"),
-    "tilted edges": ("tilt", "touch", "depth"),
+    "grooves": ("depth",),
+    "tilted edges": ("touch", "depth"),
     "slope": ("depth", "angle"),
     "cornered vee": ("depth",),
     "strokes": ("depth",),
@@ -109,7 +110,7 @@ def marks_line(card: Card, site_url: str, page: str) -> Html:
     stale = element("p", hidden="", class_="stale", data_stale="", role="status")
     unit = {"in": "inches", "mm": "millimetres"}[card.unit]
     lengths = f"Lengths in {unit}; depths below the face touched. "
-    told = element("p", furniture(qr.marks(card)), " ", lengths, back, class_="marks")
+    told = element("p", furniture(qr.marks(card)), ". ", lengths, back, class_="marks")
     return element("div", qr.code(card, site_url, page), told, stale, class_="sheet-head")
 
 
@@ -119,6 +120,7 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
     features = {feature.name: feature for feature in part.shape.features}
     lines = [title_line(writer, card, set_up)]
     lines += [row("hold", held) for held in [hold_line(writer, set_up.hold)] if held]
+    lines += [row("first", leaning) for leaning in [lean_line(writer, set_up.cuts)] if leaning]
     lines += [row("zero", join([touch_line(writer, touch) for touch in set_up.zero], " "))] if set_up.zero else []
     common = common_places(set_up.cuts)
     if common:
@@ -142,6 +144,12 @@ def row(class_: str, *content: str) -> Html:
     return element("p", *content, class_=f"wall-{class_}")
 
 
+def lean_line(writer: Writer, cuts: Sequence[Cut]) -> Html:
+    """Which way the head leans, and how far: it is set before zero is found. All cuts of a set-up want it alike."""
+    cut = next((each for each in cuts if each.lean and "tilt" in each.sizes), None)
+    return join([f"head leans {cut.lean}, tilt ", strong(writer, cut.sizes["tilt"])]) if cut is not None else Html("")
+
+
 AWAY = {"table clamps": "on the far side", "angle plate": "on the angle plate"}
 HEELS = {"heel": "heels"}
 
@@ -150,7 +158,7 @@ def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     """How the work is held, in a few words."""
     if hold is None or hold.kind == "hand":
         return Html("")
-    told: list[str] = []
+    told: list[str] = [writer.authored(hold.holder)] if hold.out else []
     told += [f"{hold.up} up"] if hold.up else []
     told += [f"{hold.fixed_jaw} {AWAY.get(hold.kind, 'to fixed jaw')}"] if hold.fixed_jaw else []
     if hold.clamps:
@@ -177,6 +185,9 @@ def touch_line(writer: Writer, touch: Touch) -> Html:
         return element("span", f"{touch.axis} as before", class_="reading")
     round_side = {-1: "near side", 1: "far side"}.get(touch.side, "") if touch.kind.startswith("round ") else ""
     face = NAMED.get(touch.kind, touch.face or round_side)
+    if touch.kind == "line" and touch.distance is not None:  # the face itself is not touched
+        line = join(["line scribed ", writer.number(touch.distance, unit=False), f" from {face}: {touch.axis} "])
+        return element("span", line, strong(writer, touch.preset), class_="reading")
     where = f"{face}: {touch.axis} " if face else f"{touch.axis} "
     return element("span", where, strong(writer, touch.preset), class_="reading")
 
@@ -265,8 +276,7 @@ def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool
     if places and again:
         where = ("same places",)
     turned = [move_in_short(writer, cut)] if any(station.move for station in cut.stations) else []
-    leans = [f"head leans {cut.lean}"] if cut.lean and "tilt" in cut.sizes else []
-    return join([name_of(writer, cut, feature), *sizes, *leans, *where, *turned], " ")
+    return join([name_of(writer, cut, feature), *sizes, *where, *turned], " ")
 
 
 def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:
@@ -286,9 +296,12 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
     elif cut.kind in LAST_PASS and len(cut.positions) > 1:
         yield join(["last pass ", position(writer, cut.positions[-1])])
     elif cut.kind in wall_strokes.KINDS:
+        large = partial(strong, writer)
         if cut.kind == "plunged strokes":
             yield join(["down at ", position(writer, cut.positions[0])])
-        yield from wall_strokes.stroke_lines(cut.positions, lambda number: strong(writer, number))
+            rough = list(wall_strokes.stroke_lines(wall_strokes.roughing(cut.positions), large))
+            yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
+        yield from wall_strokes.stroke_lines(cut.positions, large)
     elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])
     else:

@@ -1,6 +1,7 @@
 """Strokes of a cutter on the wall sheet: the readings that stand still, and from where to where the table travels."""
 
 from collections.abc import Callable, Iterator, Sequence
+from itertools import chain
 
 from jobcards.pages.html import Html, element, join
 from jobcards.planning.card import Position
@@ -8,6 +9,7 @@ from jobcards.planning.number import Number
 
 KINDS = ("strokes", "plunged strokes")
 MOST = 4  # strokes told where none is a finishing one: the last ones, since those make the size
+FEW = 3  # rough strokes told besides
 Stroke = tuple[Position, Position]
 
 
@@ -21,6 +23,13 @@ def stroke_lines(positions: Sequence[Position], strong: Callable[[Number], Html]
         words += [join([f"{axis} ", strong(one), " to ", strong(other)]) for axis, one, other in moved]
         read = (element("span", word, class_="reading") for word in words)
         yield element("span", join(read, " "), class_="wall-place")
+
+
+def roughing(positions: Sequence[Position]) -> Sequence[Position]:
+    """The few strokes that a cutter makes at each depth after it went down, where finishing strokes follow."""
+    strokes = [pair for pair in zip(positions[::2], positions[1::2], strict=False) if pair[1].label]
+    rough = [stroke for stroke in strokes if not stroke[0].finishing]
+    return tuple(chain(*rough)) if len(rough) <= FEW and len(strokes) > len(rough) else ()
 
 
 def told(strokes: Sequence[Stroke]) -> Sequence[Stroke]:

@@ -48,8 +48,34 @@ def told_of(card: Card, title: str) -> str:
 
 def test_which_way_a_head_leans_is_told_beside_its_tilt() -> None:
     nose = told_of(test_tilted_head.demo(), "nose")
-    assert "tilt 30.00°" in nose and "head leans right" in nose
-    assert "head leans toward you" in told_of(test_tilted_head.demo(), "long vee")
+    assert "head leans right, tilt 30.00°" in nose and nose.count("30.00°") == 1
+    vee = told_of(test_tilted_head.demo(), "long vee")
+    assert vee.index("head leans toward you") < vee.index("scribed")  # it is tilted before zero is found
+
+
+def test_a_scribed_line_does_not_read_as_a_touched_edge() -> None:
+    """The groove's middle, 0.600 in from the back, is set by eye; the back itself is not touched."""
+    told = told_of(test_tilted_head.demo(), "long vee")
+    assert "line scribed 0.600 from back: y −0.6000" in told and "back: y −0.6000" not in told.replace("from back", "")
+
+
+def test_chuck_and_collet_are_told_apart() -> None:
+    card = shipped("screw-jack")
+    held = [wall.hold_line(Writer(), each.hold) for each in card.set_ups if each.kind == "lathe"]
+    assert held
+    for line, set_up in zip(held, (each for each in card.set_ups if each.kind == "lathe"), strict=True):
+        assert set_up.hold is not None and plain(line).startswith(set_up.hold.holder.text)
+
+
+def test_of_a_closed_slot_each_pass_is_told_beside_the_finishing_strokes() -> None:
+    card = shipped("t-nuts-and-step-clamps")
+    cut = next(cut for set_up in card.set_ups for cut in set_up.cuts if cut.kind == "plunged strokes")
+    set_up = next(each for each in card.set_ups if cut in each.cuts)
+    told = told_of(card, set_up.title.text)
+    down, middle = cut.positions[0], cut.positions[2]
+    assert down.x and middle.x and cut.positions[3].x
+    ways = {middle.x.shown, cut.positions[3].x.shown, down.x.shown}
+    assert "each pass" in told and "then once" in told and all(way in told for way in ways)
 
 
 def test_what_tilted_work_is_set_against_and_touched_at_is_told() -> None:
