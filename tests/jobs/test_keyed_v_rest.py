@@ -10,6 +10,7 @@ import pytest
 
 from jobcards.definition import load_job
 from jobcards.planning import plan_card
+from jobcards.planning.words import as_text
 from tests.planning.cards import CLAMP, kit_for
 
 JOB = load_job(CLAMP.with_name("keyed-v-rest.yml"))
@@ -64,7 +65,7 @@ def test_the_pin_lies_on_the_flanks_between_relief_and_edge() -> None:
 
 
 def test_mill_and_shaper_leave_the_same_key_slot() -> None:
-    """End mill: its axis and half of it at either wall. Shaper tool: its left side at one wall, its right at the other."""
+    """End mill: its axis and half of it at a wall. Shaper tool: its left side at one wall, its right at the other."""
     cuts = {cut.id: cut for plan in CARD.parts[0].set_ups for cut in plan.cuts}
     mill = [p.y.published for p in cuts["rest-key-slot-keyway-12-end-mill"].positions if p.y is not None]
     way = next(way for way in CARD.parts[0].alternatives if way.id == SHAPER)
@@ -72,3 +73,10 @@ def test_mill_and_shaper_leave_the_same_key_slot() -> None:
     first, last = (p.x.published for p in shaped.positions if p.x is not None)
     assert (max(mill) + 6, min(mill) - 6) == pytest.approx((-first, -(last + 3)), abs=0.011)
     assert last + 3 - first == pytest.approx(14.035, abs=0.02)
+
+
+def test_a_tool_that_is_changed_is_set_to_the_line_again() -> None:
+    """Relief and V have each a tool of its own; the key slot has one."""
+    way = next(way for way in CARD.parts[0].alternatives if way.id == SHAPER)
+    told = {plan.title.text: any("anew" in as_text(note) for note in plan.notes) for plan in way.set_ups}
+    assert told == {"screw hole": False, "V on the shaper": True, "key slot on the shaper": False}

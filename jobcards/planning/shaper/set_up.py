@@ -50,6 +50,8 @@ def shaper_set_up(route: Route, set_up: SetUp, set_up_id: str, shaper: kit.Shape
     touch = surface_touch(work, set_up_id, "surface", hold.up, step, route.standing.get(hold.up), shaper=True)
     route.zeros, route.parallels = zeros, held.sizes.get("parallel height")
     notes = [line("Set the jaws across the stroke, so that the fixed jaw takes the thrust of the ram.")]
+    if len({operation.cutter for operation in set_up.operations}) > 1:
+        notes.append(line("A tool that is changed stands elsewhere: bring each to the line and to the face anew."))
     touches = zeros.touches + ((touch,) if touch else ())
     return finished(route, set_up, set_up_id, "shaper", held, touches, cuts, notes)
 
