@@ -18,6 +18,9 @@ PENCIL = {
     # still, by 0.1 * 0.59941 / 12 = 0.0050 on the diameter, so that a cut through there leaves it 0.6950: 1.125 - 0.695
     "arbor-taper-taper-touch.thin-end": "0.6950",
     "arbor-taper-taper-touch.dial": "0.4300",
+    # the seat's drill, 7/8 at 118°, goes so deep that its lips come to the floor at the edge of the guide bore:
+    # 13/32 + 0.6255 / 2 / tan 59°; no deeper, or the bore's edge is spoiled
+    "body-die-end-die-seat.depth": "0.594",
     # RC5 for 5/8: hole +0 to +0.0010, shaft -0.0012 to -0.0019
     "requirement-sliding-fit-on-the-guide.worst-low": "0.0012",
     "requirement-sliding-fit-on-the-guide.worst-high": "0.0029",

@@ -5,6 +5,7 @@ from jobcards.planning.card import CutterPlan, FeaturePlan
 from jobcards.planning.holes.cut import finisher
 from jobcards.planning.holes.under import check_metal_under
 from jobcards.planning.lathe.common import Turning, past_parting, tailstock_show
+from jobcards.planning.lathe.open_holes import open_hole
 from jobcards.planning.number import AS_UNIT, Number, Show
 from jobcards.planning.taps import chamfer_threads
 from jobcards.trade import drilling, milling, tapping
@@ -26,22 +27,33 @@ def drill_depth(turn: Turning, cut_id: str, operation: Operation, feature: Featu
             show=tailstock_show(turn),
         )
     if operation.rough and feature.shape == "turned bore":
-        return feature.sizes["depth"]  # the flat bottom takes the point with it
+        below = open_hole(turn, "", feature.sizes["depth"])
+        if below is None or below.value >= tool.sizes["diameter"].value:
+            return feature.sizes["depth"]  # the flat bottom takes the point with it
+        return tip_of(turn, f"{cut_id}.depth", label, feature.sizes["depth"], tool, tailstock_show(turn), below)
     full = below_thread(turn, cut_id, feature) if feature.shape == "tapped end" else feature.sizes["depth"]
     depth = tip_of(turn, f"{cut_id}.depth", label, full, tool, tailstock_show(turn))
     check_metal_under(work, operation, feature, depth, turn.length, cut_id)
     return depth
 
 
-def tip_of(turn: Turning, number_id: str, label: str, full: Number, tool: CutterPlan, show: Show = AS_UNIT) -> Number:
-    """Depth of a drill's tip, whose full diameter goes to a depth."""
+def tip_of(
+    turn: Turning,
+    number_id: str,
+    label: str,
+    full: Number,
+    tool: CutterPlan,
+    show: Show = AS_UNIT,
+    across: Number | None = None,
+) -> Number:
+    """Depth of a drill's tip, whose full diameter goes to a depth, or that of its cone that is so wide `across`."""
     return turn.work.ledger.work(
         number_id,
         drilling.tip_depth,
         label,
         turn.work.unit,
         full_depth=full,
-        diameter=tool.sizes["diameter"],
+        diameter=across or tool.sizes["diameter"],
         point_angle=tool.sizes["point"],
         show=show,
     )

@@ -3,14 +3,15 @@
 from jobcards.definition.features import lathe as drawn
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
-from jobcards.planning.card import Cut, FeaturePlan, Position
+from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.holes.reamer_drill import drill_before
-from jobcards.planning.lathe.common import Turning, spindle, texts
+from jobcards.planning.lathe.common import Turning, spindle, tailstock_show, texts
 from jobcards.planning.lathe.depths import drill_depth, tapped_depth, through_stock
+from jobcards.planning.lathe.open_holes import open_hole
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
-from jobcards.trade import milling, tapping
+from jobcards.trade import drilling, milling, tapping
 from jobcards.trade.threads import read_thread
 
 TAPS = ("tap", "hand tap")
@@ -57,6 +58,7 @@ def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: Featur
         )
     if not check_drill(turn, operation, feature, own):
         return None
+    there = open_hole(turn, feature.name, work.nothing(f"{cut_id}.mouth", "the faced end"))
     depth = drill_depth(turn, cut_id, operation, feature, tool)
     flutes = tool.sizes.get("flute length")
     if flutes is not None and depth.value > flutes.value + own.value:
@@ -69,16 +71,36 @@ def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: Featur
     words = [line("Feed in by the tailstock until the drill's tip stands {depth} from the faced end.", depth=depth)]
     if depth.value > 3 * own.value:
         words.append(line("It is deep for its width: draw the drill out often and clear the chips."))
-    if before is None and not started(turn, feature):
+    if there is not None and there.value < own.value:
+        words.insert(0, touched_on_mouth(turn, cut_id, tool, there))
+    elif there is None and not started(turn, feature):
         words.insert(0, line("Start it with a centre drill, so that it does not wander."))
     return drilled(turn, cut_id, operation, feature, "lathe drill", depth, own, words, {"diameter": own},
                    line("Drill {feature}", feature=from_job(feature.name)))  # fmt: skip
 
 
+def touched_on_mouth(turn: Turning, cut_id: str, tool: CutterPlan, there: Number) -> Line:
+    """How a drill is set that goes into a hole that is there: its lips touch the mouth, since its tip finds nothing."""
+    ahead = turn.work.of(cut_id).length(
+        "ahead",
+        drilling.point_length,
+        "how deep the tip stands when the lips touch the mouth of the hole",
+        diameter=there,
+        point_angle=tool.sizes["point"],
+        show=tailstock_show(turn),
+    )
+    return line(
+        "A hole of {there} is open there, and the drill's tip touches nothing. Bring its lips up to the mouth of the "
+        "hole: the tip then stands {ahead} from the faced end.",
+        there=there,
+        ahead=ahead,
+    )
+
+
 def started(turn: Turning, feature: FeaturePlan) -> bool:
-    """Whether a centre drill or spot drill has been there before: for the hole itself, or for a centre hole."""
-    done = turn.route.done
-    return feature.name in done or any(f.shape == "centre hole" and f.name in done for f in turn.shape.features)
+    """Whether a centre drill or spot drill has been there before: for the hole, or for a centre hole in this end."""
+    done, centres = turn.route.done, [f for f in turn.shape.features if f.shape == "centre hole"]
+    return feature.name in done or any(f.name in done and f.enters == turn.free_end for f in centres)
 
 
 def check_drill(turn: Turning, operation: Operation, feature: FeaturePlan, own: Number) -> bool:
