@@ -270,8 +270,8 @@ def gauge_words(feature: FeaturePlan) -> list[Line]:
     """How a taper is tried."""
     return [
         line(
-            "Before the last pass try it: it measures {large} at the thick end and {small} at the thin one. Blue it "
-            "and turn it in its socket where there is one.",
+            "Before the last pass try it: blue it and turn it in its socket where there is one. Finished it measures "
+            "{large} at the thick end and {small} at the thin one.",
             large=feature.sizes["large"],
             small=feature.sizes["small"],
         )

@@ -281,7 +281,7 @@ def plan_die(
         )
     far = turn.from_free_end(turn.far(sizes), f"{feature.name}: ends, from the faced end", f"{cut_id}.length")
     words = [
-        line("The spindle stands still and out of gear. Chamfer the end first so that the die starts."),
+        line("The spindle stands still and out of gear." + chamfer_first(turn)),
         line(
             "Press the die square with the tailstock's barrel and turn it on by hand, back a little every turn, with "
             "oil, until full thread reaches {far} from the faced end.",
@@ -304,6 +304,24 @@ def plan_die(
         check=said["check"],
         caution=said["caution"],
     )
+
+
+def chamfer_first(turn: Turning) -> str:
+    """A die starts on a chamfered end; nothing where that has been cut."""
+    cut = (f for f in turn.shape.features if f.name in turn.route.done)
+    if any(
+        (f.shape == "turned chamfer" and f.enters == turn.free_end)
+        or (f.shape == "taper" and f.toward == turn.free_end and at_end(turn, f))
+        for f in cut
+    ):
+        return ""
+    return " Chamfer the end first so that the die starts."
+
+
+def at_end(turn: Turning, feature: FeaturePlan) -> bool:
+    """Whether a shape goes on to the end that stands out."""
+    end = turn.length.value if turn.free_end == "right end" else 0.0
+    return abs(turn.near(dict(feature.sizes)).value - end) < 1e-9
 
 
 CUTS = {"turned thread": plan_thread}
