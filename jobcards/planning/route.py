@@ -34,6 +34,7 @@ class Route:
     turned: list[Turned] = field(default_factory=list)  # how far a turned part has been turned down
     done: list[str] = field(default_factory=list)  # at the lathe: features cut and ends faced, in order
     parted: bool = False  # cut off the bar
+    faced: set[str] = field(default_factory=set)  # ends that were faced at the lathe; one parted off is not
     knurled: list[tuple[float, float, Number]] = field(default_factory=list)  # from, to, diameter over the knurl
     to_length: bool = False  # it comes to its length when it is parted off: that end is not faced later
     ground: Mapping[str, Number] = field(default_factory=dict)  # what is left for grinding on each face that is ground

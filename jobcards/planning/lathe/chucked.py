@@ -14,7 +14,7 @@ def present(route: Route, set_up_id: str) -> Number:
     """How long the piece is when it is put in the chuck."""
     if not route.parted and not any(end in route.done for end in ("left end", "right end")):
         return route.blank.sizes["length"]
-    if route.to_length and route.parted:
+    if (route.to_length and route.parted) or {"left end", "right end"} <= route.faced:
         return route.shape.sizes["length"]
     if route.parted:
         return route.work.of(set_up_id).length(

@@ -53,7 +53,7 @@ def blank_over(route: Route, set_up_id: str, out: str) -> Number:
     """What is faced off the free end in this set-up: the allowance, or the rest of the sawn piece."""
     work, other = route.work, "left end" if out == "right end" else "right end"
     allowance = work.rule("facing")
-    if route.parted and route.to_length:
+    if (route.parted and route.to_length) or {out, other} <= route.faced:
         return work.nothing(f"{set_up_id}.faced", "nothing more is faced off")
     if route.parted or other not in route.done:
         return allowance

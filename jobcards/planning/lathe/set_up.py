@@ -56,6 +56,7 @@ def lathe_set_up(route: Route, set_up: SetUp, set_up_id: str, lathe: kit.Lathe) 
             cuts.append(cut)
             turn.tool = "" if cut.kind in MOVES_THE_TOOL else turn.tool
         route.done.append(operation.cut or operation.face or operation.part_off)
+        route.faced |= {operation.face} - {""}
     clear_of_rest(turn, held)
     if not route.parted:
         clear_of_jaws(turn, held, cuts)
