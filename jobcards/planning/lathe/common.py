@@ -14,6 +14,8 @@ from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
 from jobcards.trade import locating, milling, turning
 
+WHEEL = "grinding wheel"
+
 
 @dataclass
 class Turning:
@@ -118,7 +120,7 @@ def standing_out(route: Route, free_end: str, by: FeaturePlan | None, seat: bool
 
 
 def bar_touches(turn: Turning) -> tuple[Touch, ...]:
-    """The tool on the bar's outside, and the carriage at the faced end."""
+    """The tool on the bar's outside, where one is brought to settings of the dial; the carriage at the faced end."""
     work = turn.work
     nothing = work.nothing(f"{turn.set_up_id}.zero", "the dial at the touch")
     reads = turn.lathe.cross_slide.reads
@@ -134,7 +136,7 @@ def bar_touches(turn: Turning) -> tuple[Touch, ...]:
         )
     bar = line(
         template + "This dial reads the {reads}. {meaning}",
-        tool=from_shop(turn.tool or "tool"),
+        tool=from_shop(turn.tool),
         zero=nothing,
         bar=turn.bar,
         reads=from_shop(reads),
@@ -145,14 +147,17 @@ def bar_touches(turn: Turning) -> tuple[Touch, ...]:
         face=turn.free_end,
         zero=nothing,
     )
-    return (
-        Touch("x", "bar", "", 1, nothing, None, None, bar),
-        Touch("z", "end", turn.free_end, 1, nothing, None, None, end),
-    )
+    along = Touch("z", "end", turn.free_end, 1, nothing, None, None, end)
+    return (Touch("x", "bar", "", 1, nothing, None, None, bar), along) if turn.tool else (along,)
 
 
 def end_touched(turn: Turning) -> str:
-    """Which end the carriage is set at, and when: one that is faced in this set-up, as soon as it is."""
+    """Which end the carriage is set at, and when: one that is faced in this set-up, as soon as it is.
+
+    A wheel is only brought level with it.
+    """
+    if turn.tool and turn.work.shop.cutters[turn.tool].kind == WHEEL:
+        return "Bring the near side of the wheel level with the {face}, beside it and not against it"
     if any(operation.face == turn.free_end for operation in turn.set_up.operations):
         return "As soon as the {face} is faced, touch it with the tool"
     faced = "faced " if turn.free_end in turn.route.done else ""

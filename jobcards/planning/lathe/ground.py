@@ -4,14 +4,13 @@ from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, Part, SetUp
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, ShapePlan
-from jobcards.planning.lathe.common import Turning, dial_place, outside_dial, texts
+from jobcards.planning.lathe.common import WHEEL, Turning, dial_place, outside_dial, texts
 from jobcards.planning.number import Number
 from jobcards.planning.route import Route
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, heat, heat_tables, milling
 
-WHEEL = "grinding wheel"
 BOTH_SIDES = 2
 
 

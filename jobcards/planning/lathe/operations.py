@@ -16,9 +16,8 @@ from jobcards.planning.lathe import (
     tapers,
     threads,
 )
-from jobcards.planning.lathe.common import Turning, common, texts
+from jobcards.planning.lathe.common import WHEEL, Turning, common, texts
 from jobcards.planning.lathe.diameters import plan_diameter
-from jobcards.planning.lathe.ground import WHEEL
 from jobcards.planning.lathe.parting import plan_far_chamfer, plan_nick, plan_parting
 from jobcards.planning.lathe.starts import is_start, plan_start
 from jobcards.planning.number import Number
