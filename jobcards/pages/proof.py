@@ -12,7 +12,7 @@ from jobcards.planning.number import Number
 
 def inspection(writer: Writer, card: Card) -> list[Html]:
     """What to measure, with limits and a suitable instrument."""
-    if not card.inspection:
+    if not card.inspection and not card.tried:
         return []
     heads = ("Part", "Measure", "Aim", "Least", "Most", "With", "Finer than the limits by")
     rows = (inspection_row(writer, row) for row in card.inspection)
@@ -22,7 +22,12 @@ def inspection(writer: Writer, card: Card) -> list[Html]:
         " is a sheet to write the measured sizes on.",
         class_="screen-only",
     )
-    return [heading(2, "Inspection"), to_record, table(heads, rows, class_="inspection stack")]
+    measured = table(heads, rows, class_="inspection stack") if card.inspection else Html("")
+    tries = (
+        (writer.authored(t.part), writer.line(t.what), writer.line(t.how), writer.line(t.tool)) for t in card.tried
+    )
+    tried = table(("Part", "Try", "It", "With"), tries, class_="tried stack") if card.tried else Html("")
+    return [heading(2, "Inspection"), to_record, measured, tried]
 
 
 def inspection_row(writer: Writer, row: InspectionRow) -> Sequence[Html]:

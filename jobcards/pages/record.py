@@ -4,7 +4,7 @@ from jobcards.pages import html, qr
 from jobcards.pages.html import Html, element, heading, join
 from jobcards.pages.wall import QUIET, marks_line
 from jobcards.pages.writing import Writer, furniture
-from jobcards.planning.card import Card, InspectionRow
+from jobcards.planning.card import Card, InspectionRow, TriedRow
 
 HEADS = ("Part", "Measure", "Aim", "Least", "Most", "With", "Measured", "Good?")
 
@@ -18,7 +18,7 @@ def record_page(card: Card, site_url: str = "") -> str:
     marks = element("th", "Inspection record ", furniture(qr.marks(card)), colspan=str(len(HEADS)))
     names = element("tr", *(element("th", name, scope="col") for name in HEADS))
     head = element("thead", element("tr", marks, class_="record-marks"), names)
-    rows = (measured_row(writer, each) for each in card.inspection)
+    rows = [*(measured_row(writer, each) for each in card.inspection), *(tried_row(writer, t) for t in card.tried)]
     sheet = element("table", head, element("tbody", *rows), class_="record-table")
     told = element(
         "p", "Measure at one temperature, clean and free of burrs. Write what you read, not what you expect."
@@ -48,7 +48,7 @@ def blank(name: str) -> Html:
 
 def measured_row(writer: Writer, row: InspectionRow) -> Html:
     """One size with room for the measured value."""
-    note = element("small", " ", writer.line(row.note)) if row.pin and row.note else Html("")
+    note = element("small", " ", writer.line(row.when)) if row.when else Html("")
     cells = (
         writer.authored(row.part),
         join([writer.line(row.what), note]),
@@ -57,5 +57,20 @@ def measured_row(writer: Writer, row: InspectionRow) -> Html:
         writer.number(row.upper),
         writer.authored(row.instrument) if row.instrument else Html(""),
     )
-    boxes = (element("td", class_="to-write"), element("td", class_="to-write narrow"))
-    return element("tr", *(element("td", c, data_label=h) for h, c in zip(HEADS, cells, strict=False)), *boxes)
+    return element("tr", *(element("td", c, data_label=h) for h, c in zip(HEADS, cells, strict=False)), *to_write())
+
+
+def to_write() -> tuple[Html, Html]:
+    """Room for what is found."""
+    return element("td", class_="to-write"), element("td", class_="to-write narrow")
+
+
+def tried_row(writer: Writer, row: TriedRow) -> Html:
+    """A thread to be tried, with room for what is found."""
+    cells = (
+        element("td", writer.authored(row.part), data_label=HEADS[0]),
+        element("td", writer.line(row.what), data_label="Try"),
+        element("td", writer.line(row.how), colspan="3", data_label="It"),
+        element("td", writer.line(row.tool), data_label="With"),
+    )
+    return element("tr", *cells, *to_write(), class_="tried")

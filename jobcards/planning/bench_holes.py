@@ -27,4 +27,4 @@ def bench_hole(route: Route, set_up: SetUp, set_up_id: str, operation: Operation
     if cut is None or not operation.guide:
         return cut
     led = line("Set the {guide} over the hole and hold it down flat on the face.", guide=from_shop(operation.guide))
-    return replace(cut, steps=(led, *cut.steps))
+    return replace(cut, steps=(led, *cut.steps), guide=from_shop(operation.guide))

@@ -18,6 +18,7 @@ from jobcards.planning.card_lists import CutListRow as CutListRow
 from jobcards.planning.card_lists import GatherGroup as GatherGroup
 from jobcards.planning.card_lists import InspectionRow as InspectionRow
 from jobcards.planning.card_lists import RequirementPlan as RequirementPlan
+from jobcards.planning.card_lists import TriedRow as TriedRow
 from jobcards.planning.number import Ledger, Number
 from jobcards.planning.words import Authored, Line
 
@@ -62,6 +63,17 @@ class FeaturePlan:
     thread: str = ""  # a thread as the definition writes it
     along: str = ""  # the drawing axis that a milled shape runs along
     edges: tuple[str, ...] = ()  # a chamfer or rounded corner: the faces that meet its face there
+    counted: "Mapping[str, Counted]" = field(default_factory=dict)  # by axis: the distance that has limits of its own
+
+
+@dataclass(frozen=True)
+class Counted:
+    """A distance that the drawing's author has given limits: to the middle, side or beginning of a feature, from an
+    edge."""
+
+    size: Number
+    edge: str
+    what: str
 
 
 @dataclass(frozen=True)
@@ -283,6 +295,7 @@ class Cut:
     stations: tuple[Station, ...] = ()  # round work that is turned between cuts: the cut is made at each
     lean: str = ""  # tilted head: where the spindle's upper end leans: "left", "right", "toward you", "away from you"
     first: tuple[Line, ...] = ()  # to be done before the work is held for it
+    guide: Authored | None = None  # through which the tool goes
     by: tuple[str, ...] = ()  # "tilted edges": "end" or "side" of the cutter for each edge; "end" is on the lean's side
 
 
@@ -371,6 +384,7 @@ class Card:
     revisions: tuple[tuple[Authored, Authored, Line], ...]  # letter, date, change; oldest first
     picture: str  # the part shown at the head
     bought: tuple[BoughtPlan, ...] = ()
+    tried: tuple[TriedRow, ...] = ()
 
     @property
     def set_ups(self) -> tuple[SetUpPlan, ...]:

@@ -35,7 +35,8 @@ class RequirementPlan:
 
 @dataclass(frozen=True)
 class InspectionRow:
-    """One line of the inspection record. `pin`: the size is read over, or between, such pins."""
+    """One line of the inspection record. `pin`: the size is read over, or between, such pins. `when`: how and when it
+    is read, which stands in the note too."""
 
     part: Authored
     what: Line
@@ -47,6 +48,17 @@ class InspectionRow:
     ratio: Number | None
     note: Line = ()
     pin: Number | None = None
+    when: Line = ()
+
+
+@dataclass(frozen=True)
+class TriedRow:
+    """A line of the inspection record that no size is read for: a thread, tried with its gauge or its fellow."""
+
+    part: Authored
+    what: Line
+    how: Line
+    tool: Line
 
 
 @dataclass(frozen=True)

@@ -12,6 +12,7 @@ from jobcards.planning.card import (
     PartPlan,
     SetUpPlan,
 )
+from jobcards.planning.tried import to_try_with
 from jobcards.planning.words import Authored, Line, as_text, line
 from jobcards.trade.cautions import cautions, cautions_for
 
@@ -171,10 +172,12 @@ def plan_gather(
                 if hold.stop:
                     holding.append(line("work stop"))
         cutters += [(cut.cutter.name,) for cut in set_up.cuts if cut.cutter]
+        holding += [thing for cut in set_up.cuts for thing in goes_with(cut)]
         finders += [(touch.finder,) for touch in set_up.zero if touch.finder]
         if any(cut.kind in ("grooves", "tilted edges") for cut in set_up.cuts):
             finders.append(line("dial indicator and holder, to sweep the head square"))
     instruments: list[Line] = [(row.instrument,) for row in inspection if row.instrument]
+    instruments += to_try_with(parts)
     groups = (
         ("Stock", stock),
         ("Bought", [to_gather(thing) for thing in bought]),
@@ -196,6 +199,21 @@ def plan_gather(
         ),
     )
     return tuple(GatherGroup(title, unlike(items)) for title, items in groups if items)
+
+
+def goes_with(cut: Cut) -> list[Line]:
+    """What a tap, a die or the trying of a taper asks for besides."""
+    things: list[Line] = [(cut.guide,)] if cut.guide is not None else []
+    kind = cut.cutter.kind if cut.cutter else ""
+    if cut.kind == "hand tap":
+        things += [line("tap wrench"), line("small square")]
+    if cut.kind == "hand ream":
+        things.append(line("tap wrench"))
+    if kind == "die":
+        things.append(line("die holder"))
+    if cut.kind == "bore taper":
+        things.append(line("plug of the same taper, and blue"))
+    return things
 
 
 def round_things(hold: HoldPlan) -> list[Line]:

@@ -5,7 +5,7 @@ from jobcards.definition import shop as kit
 from jobcards.planning.balls import ball_measures
 from jobcards.planning.card import InspectionRow, PartPlan
 from jobcards.planning.general_limits import give_limits
-from jobcards.planning.measured import Measured, to_measure
+from jobcards.planning.measured import Measured, to_measure, ways_of
 from jobcards.planning.number import Number, Show
 from jobcards.planning.pins import pin_measures
 from jobcards.planning.words import as_text, line
@@ -48,13 +48,14 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     if chosen is None:
         note = line("No instrument of the shop measures this; make a gauge, or compare with a part that fits.")
         return InspectionRow(
-            part.name, measured.what, size, lower, upper, None, None, None, (*note, *measured.note), measured.pin
-        )
+            part.name, measured.what, size, lower, upper, None, None, None, (*note, *measured.note), measured.pin,
+            measured.note,
+        )  # fmt: skip
     name, uncertainty, ratio = chosen
     least = work.rule("least ratio")
     note = (
         ()
-        if ratio.value >= least.value - 1e-6
+        if ratio.value >= least.value - 1e-6 or measured.edge  # a broken edge fits nothing
         else line(
             "The instrument is coarse for this tolerance: measure several times, and stay clear of the limits by "
             "{uncertainty}.",
@@ -63,8 +64,9 @@ def inspection_row(work: Work, part: PartPlan, measured: Measured) -> Inspection
     )
     note = (*measured.note, *(line(" ") if measured.note and note else ()), *note)
     return InspectionRow(
-        part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note, measured.pin
-    )
+        part.name, measured.what, size, lower, upper, from_shop(name), uncertainty, ratio, note, measured.pin,
+        measured.note,
+    )  # fmt: skip
 
 
 def whole_tolerance(work: Work, size: Number, lower: Number, upper: Number) -> Number:
@@ -77,8 +79,11 @@ def choose_instrument(work: Work, size: Number, how: str, tolerance: Number) -> 
     """The handiest instrument that is good enough (the first with the good ratio, coarsest first), or else the finest
     there is.
     """
+    ways = ways_of(how)
     able = [
-        (name, tool) for name, tool in work.shop.instruments.items() if how in tool.kind and reaches(work, tool, size)
+        (name, tool)
+        for name, tool in work.shop.instruments.items()
+        if set(ways) & set(tool.kind) and reaches(work, tool, size)
     ]
     if not able:
         return None

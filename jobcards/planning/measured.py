@@ -2,13 +2,14 @@
 
 from dataclasses import dataclass, replace
 
-from jobcards.planning.card import FeaturePlan, PartPlan
+from jobcards.planning.card import FeaturePlan, PartPlan, ShapePlan
 from jobcards.planning.lathe.measured import TURNED
 from jobcards.planning.number import Number
 from jobcards.planning.round_work.measured import ROUND
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 
+HAIR = 1e-9
 BLOCK_SIZES = ("length", "height", "thickness")
 EDGES = ("chamfer", "corner round", "turned chamfer", "turned radius")
 
@@ -45,6 +46,16 @@ MILLED: dict[str, tuple[tuple[str, str, str], ...]] = {
 }
 
 
+# A block stands on the surface plate, and a height gauge reads what a caliper or micrometer spans; of round work and
+# small chamfers it reads nothing.
+WAYS = {"block": ("outside", "height"), "place": ("position", "height")}
+
+
+def ways_of(how: str) -> tuple[str, ...]:
+    """The kinds of instrument, as a shop file has them, that measure in a way."""
+    return WAYS.get(how, (how,))
+
+
 @dataclass(frozen=True)
 class Measured:
     """A size to be measured: what it is, in which way, over which pin, and on which feature."""
@@ -62,11 +73,13 @@ def to_measure(part: PartPlan) -> list[Measured]:
     """The part's sizes in the order of the drawing."""
     out: list[Measured] = []
     if part.shape.kind == "block":
-        out += [Measured(line("{name}", name=name), part.shape.sizes[name], "outside") for name in BLOCK_SIZES]
+        out += [Measured(line("{name}", name=name), part.shape.sizes[name], "block") for name in BLOCK_SIZES]
     else:
         out.append(Measured(line("whole length"), part.shape.sizes["length"], "outside"))
     for feature in part.shape.features:
         found = feature_measured(feature, part.shape.sizes.get("diameter", part.quantity).id)
+        found += counted_measured(feature)
+        found = [replace(one, note=(*one.note, *in_time(part.shape, feature, one))) for one in found]
         out += [replace(one, feature=feature.name, edge=feature.shape in EDGES) for one in found]
     return out
 
@@ -120,6 +133,29 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
     if feature.shape == "turned chamfer":
         return [Measured(line("{name}", name=name), sizes["size"], "position")]
     return []
+
+
+def counted_measured(feature: FeaturePlan) -> list[Measured]:
+    """Where it stands, from the edge that the drawing counts from, where its author gives limits."""
+    name = from_job(feature.name)
+    return [
+        Measured(line("{name}, {what} from the {edge}", name=name, what=told.what, edge=told.edge), told.size, "place")
+        for told in feature.counted.values()
+    ]
+
+
+def in_time(shape: ShapePlan, feature: FeaturePlan, one: Measured) -> Line:
+    """A diameter that can be read only until it is knurled over, or only beside the knurl."""
+    if feature.shape != "turned diameter" or one.size.id != feature.sizes["diameter"].id:
+        return ()
+    low, high = feature.sizes["from"].value, feature.sizes["to"].value
+    knurls = [f for f in shape.features if f.shape == "knurl" and {"from", "to"} <= set(f.sizes)]
+    over = [f for f in knurls if f.sizes["from"].value < high - HAIR and f.sizes["to"].value > low + HAIR]
+    if not over:
+        return ()
+    covered = any(f.sizes["from"].value <= low + HAIR and f.sizes["to"].value >= high - HAIR for f in over)
+    said = "Read it before {knurl} is rolled." if covered else "Read it beside {knurl}."
+    return line(said, knurl=from_job(over[0].name))
 
 
 def places_measured(feature: FeaturePlan) -> list[Measured]:

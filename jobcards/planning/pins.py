@@ -43,11 +43,11 @@ def read_over_pins(work: Work, feature_id: str, feature: FeaturePlan) -> list[Me
     told = line("{name}, from the face to the top of a pin of {pin}", name=name, pin=sizes.get("pin", "its own"))
     if feature.shape == "V-groove":
         over_vee(work, feature)
-        return [Measured(told, sizes["over the pin"], "position", pin=sizes["pin"])]
+        return [Measured(told, sizes["over the pin"], "place", pin=sizes["pin"])]
     if feature.shape in ("serrations", "upright serrations"):
         pin, reading = over_serrations(work, feature_id, feature)
         told = line("{name}, from the crests to the top of a pin of {pin}", name=name, pin=pin)
-        return [Measured(told, reading, "position", pin=pin)]
+        return [Measured(told, reading, "place", pin=pin)]
     return []
 
 

@@ -19,6 +19,7 @@ from jobcards.planning.set_ups import plan_route
 from jobcards.planning.shapes import plan_shape
 from jobcards.planning.sizes import enter_sizes
 from jobcards.planning.stock import plan_blank, plan_cut_list
+from jobcards.planning.tried import plan_tried
 from jobcards.planning.work import UNIT, Work, from_job, from_shop, slug
 from jobcards.trade import times
 from jobcards.trade.formula import CannotBeDone
@@ -80,6 +81,7 @@ def work_out(work: Work) -> Card:
         cautions=plan_cautions(parts),
         gather=plan_gather(parts, bars, bought, inspection),
         bought=bought,
+        tried=plan_tried(parts),
         cut_list=bars,
         requirements=requirements,
         inspection=inspection,

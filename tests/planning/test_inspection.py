@@ -11,6 +11,8 @@ from jobcards.planning.card import InspectionRow
 from jobcards.planning.words import as_text
 from tests.planning.cards import CLAMP, changed, kit_for
 
+TESTS = Path(__file__).parents[1]
+
 
 @cache
 def shipped(slug: str) -> Card:
@@ -93,3 +95,56 @@ def test_a_broken_edge_has_the_tolerance_of_an_edge() -> None:
     """ISO 2768-1, table 2, class m: an edge over 0.5 to 3 mm ±0.2."""
     edge = rows(shipped("tapping-handle"), "long edges")["long edges"]
     assert limits(edge) == pytest.approx((0.8, 1.2))
+
+
+def test_a_height_gauge_measures_blocks_and_no_round_work() -> None:
+    """A diameter is spanned; a small chamfer is read with a caliper, not with a height gauge."""
+    for slug in ("hex-locking-screw", "drill-bushings", "screw-jack"):
+        for row in shipped(slug).inspection:
+            assert row.instrument is None or row.instrument.text != "height gauge and plate", as_text(row.what)
+    for row in shipped("vise-stop").inspection:
+        if "corner" in as_text(row.what) or "chamfer" in as_text(row.what):
+            assert row.instrument is not None and row.instrument.text != "height gauge and plate"
+
+
+def test_every_thread_is_tried_whether_it_goes_through_or_not() -> None:
+    card = shipped("tapping-handle")
+    threads = [feature for part in card.parts for feature in part.shape.features if feature.thread]
+    assert threads and len(card.tried) == len(threads)
+    for feature, row in zip(threads, card.tried, strict=True):
+        assert feature.thread in as_text(row.what)
+        if feature.through:
+            assert "far side" in as_text(row.how)
+    gathered = " ".join(as_text(item) for group in card.gather for item in group.items)
+    assert all(feature.thread in gathered for feature in threads)
+
+
+def test_a_place_is_measured_from_the_edge_that_the_drawing_counts_from(tmp_path: Path) -> None:
+    """A screw at 1/2 ±0.005 from the right end of a strap 4 long is not measured as 3-1/2 from the left."""
+    strap = (TESTS / "jobs" / "slotted-strap.yml").read_text(encoding="utf-8")
+    far = tmp_path / "strap.yml"
+    far.write_text(strap.replace("{x: screw from the heel", "{x: length - screw from the heel"), encoding="utf-8")
+    for path, edge in ((TESTS / "jobs" / "slotted-strap.yml", "left end"), (far, "right end")):
+        job = load_job(path)
+        card = plan_card(job, kit_for(job))
+        found = rows(card, "jacking screw")
+        assert set(found) == {f"middle from the {edge}"}  # half the width has no limits of its own
+        assert limits(found[f"middle from the {edge}"]) == pytest.approx((0.495, 0.505))
+        assert limits(rows(card, "stud slot")["beginning from the left end"]) == pytest.approx((1.74, 1.76))
+
+
+def test_a_diameter_under_a_knurl_is_read_before_the_knurl() -> None:
+    """What is knurled over has no diameter left to read; where the knurl leaves some of it, it is read there."""
+    told = []
+    for slug in ("screw-jack", "tapping-handle", "die-holder"):
+        for part in shipped(slug).parts:
+            for knurl in (f for f in part.shape.features if f.shape == "knurl"):
+                ends = knurl.sizes["from"].value, knurl.sizes["to"].value
+                for feature in (f for f in part.shape.features if f.shape == "turned diameter"):
+                    low, high = feature.sizes["from"].value, feature.sizes["to"].value
+                    row = rows(shipped(slug), feature.name).get("diameter")
+                    if row is not None and ends[0] < high and ends[1] > low:
+                        covered = ends[0] <= low and ends[1] >= high
+                        assert as_text(row.when).startswith("Read it before" if covered else "Read it beside")
+                        told.append(feature.name)
+    assert told

@@ -3,6 +3,8 @@
 A family of features has a file of its own here; its `PLANNERS` says which function plans which model.
 """
 
+from dataclasses import replace
+
 from jobcards.definition.job import Part
 from jobcards.planning.card import ShapePlan
 from jobcards.planning.shapes import (
@@ -20,6 +22,7 @@ from jobcards.planning.shapes import (
     turned,
     undercut,
 )
+from jobcards.planning.shapes.counted import counted_places
 from jobcards.planning.shapes.place import AXES, BLOCK, Planner
 from jobcards.planning.shapes.walls import check_walls
 from jobcards.planning.work import Work, slug
@@ -64,6 +67,8 @@ def plan_shape(work: Work, part_id: str, part: Part) -> ShapePlan:
             built.append(PLANNERS[type(feature)](work, f"{part_id}-{slug(name)}", name, feature, sizes))
         except CannotBeDone as error:
             work.problem(feature.mark, str(error), f"look at the sizes of “{name}”")
+    if kind == "block":
+        built = [replace(feature, counted=counted_places(work, feature, sizes)) for feature in built]
     shape = ShapePlan(kind, sizes, tuple(built))
     check_walls(work, part_id, shape)
     return shape
