@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from jobcards.definition.job import Part, SetUp
-from jobcards.planning.card import HoldPlan, PartPlan, SetUpPlan, ShapePlan
+from jobcards.planning.card import HoldPlan, PartPlan, SetUpPlan, ShapePlan, Touch
 from jobcards.planning.checks.clamped import check_clamped
 from jobcards.planning.checks.footprint import AXES, Rect, block_of
-from jobcards.planning.checks.worked import Worked, beside, cutters, whole
+from jobcards.planning.checks.worked import Worked, along_line, beside, cutters, cutters_in, whole
 from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_job
@@ -18,6 +18,7 @@ NOTHING_LEFT = 0.98  # cut away by more than this, a face does not hold
 HALF = 0.5  # cut away by more than this between the jaws, the card says so
 HAIR = 1e-9
 TOUCHED = ("edge", "middle", "between")
+BY_A_LINE = ("line", "tilted line")
 
 
 def check_faces(
@@ -77,6 +78,8 @@ def check_hold(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, set_up:
             work.problem(
                 asked.mark, f"zero is taken from the {touch.face}, which is still as sawn", "square the blank first"
             )
+        if touch.kind in BY_A_LINE and touch.axis != "z":
+            check_line(work, plan, worked, asked, hold, touch)
     for face in (hold.fixed_jaw, OPPOSITE[hold.fixed_jaw]):
         check_grip(work, plan, worked, asked, hold, face)
     if worked.away(seat, whole(plan.shape, seat)) > NOTHING_LEFT:
@@ -87,6 +90,19 @@ def check_hold(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, set_up:
         )
     else:
         check_parallel(work, plan, worked, asked, hold, seat)
+
+
+def check_line(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, touch: Touch) -> None:
+    """A line that zero is found by can be scribed, and the cutter brought to it: there is metal where it runs."""
+    assert touch.distance is not None
+    window = along_line(plan.shape, hold.up, touch.face, touch.distance.value)
+    if worked.away(hold.up, window) > NOTHING_LEFT:
+        work.problem(
+            asked.zero[0].mark,
+            f"the line {touch.distance.shown} from the {touch.face} cannot be scribed on the {hold.up}: "
+            f"{cutters_in(worked, hold.up, window)}",
+            "find zero before that is cut, or by an edge",
+        )
 
 
 def check_parallel(work: Work, plan: PartPlan, worked: Worked, asked: SetUp, hold: HoldPlan, seat: str) -> None:

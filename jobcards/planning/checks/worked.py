@@ -6,6 +6,8 @@ from jobcards.planning.card import ShapePlan
 from jobcards.planning.checks.footprint import Rect, block_of, boxes, covered, on_face
 from jobcards.trade.setups import FACES
 
+HAIR = 1e-4  # half the width of a scribed line, to look what is left of it
+
 
 @dataclass
 class Worked:
@@ -47,6 +49,16 @@ def beside(shape: ShapePlan, seat: str, jaw: str, thickness: float) -> Rect:
     across, end = FACES[jaw]
     strip = (block[across] - thickness, block[across]) if end > 0 else (0.0, thickness)
     first, second = (strip if axis == across else (0.0, block[axis]) for axis in range(3) if axis != FACES[seat][0])
+    return first, second
+
+
+def along_line(shape: ShapePlan, face: str, measured_from: str, distance: float) -> Rect:
+    """A hair's width of a face along a line that is scribed so far from another face."""
+    block = block_of(shape)
+    across, end = FACES[measured_from]
+    at = block[across] - distance if end > 0 else distance
+    hair = (at - HAIR, at + HAIR)
+    first, second = (hair if axis == across else (0.0, block[axis]) for axis in range(3) if axis != FACES[face][0])
     return first, second
 
 
