@@ -21,6 +21,7 @@ MOUTHS = ("counterbore", "countersink")  # they share the leader of the hole the
 FACE_VIEWS = {"front": FRONT, "back": FRONT, "top": TOP, "bottom": TOP, "left end": RIGHT_END, "right end": RIGHT_END}
 STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
 ALONG = {"x": "length", "y": "height", "z": "thickness"}
+AT_PLUS = ("front", "top", "right end")  # the faces that stand at the part's sizes and not at nothing
 
 
 @dataclass(frozen=True)
@@ -102,11 +103,12 @@ def positions(view: Drawn, shape: ShapePlan, faces: tuple[str, ...], sides: Mapp
             view.centre_cross(view.at(**{axis: number.value for axis, number in place.items()}), radius)
         if "circle" in feature.sizes:
             ring(view, feature)
-        for place in told(feature):
+        for index, place in enumerate(told(feature)):
             centre = {axis: number.value for axis, number in place.items()}
             for axis, number in place.items():
                 if 0 <= number.value <= shape.sizes[ALONG[axis]].value:
-                    wanted = position(view, centre, axis, number, sides[axis], radius)
+                    shown, datum = counted(shape, feature, axis, number) if index == 0 else (number, 0.0)
+                    wanted = position(view, centre, axis, shown, sides[axis], radius, datum)
                     found[(axis, round(number.value, 9))].append(wanted)
     for (axis, _), dimensions in found.items():
         outward = 1.0 if sides[axis] in {"above", "right"} else -1.0
@@ -127,11 +129,19 @@ def ring(view: Drawn, feature: FeaturePlan) -> None:
     view.rings.append((centre, feature.sizes["circle"].value / 2 * view.scale))
 
 
+def counted(shape: ShapePlan, feature: FeaturePlan, axis: str, number: Number) -> tuple[Number, float]:
+    """The distance that is dimensioned, and where it begins: the author's own where he gave it limits."""
+    own = feature.counted.get(axis)
+    if own is None:
+        return number, 0.0
+    return own.size, shape.sizes[ALONG[axis]].value if own.edge in AT_PLUS else 0.0
+
+
 def position(
-    view: Drawn, centre: Mapping[str, float], axis: str, number: Number, side: str, radius: float
+    view: Drawn, centre: Mapping[str, float], axis: str, number: Number, side: str, radius: float, datum: float = 0.0
 ) -> Dimension:
     """One distance of a centre from its datum; the extension line goes on from the end of the centre line."""
-    start, end = np.array(view.at(**{axis: 0.0})), np.array(view.at(**centre))
+    start, end = np.array(view.at(**{axis: datum})), np.array(view.at(**centre))
     line = 1 if side in {"above", "below"} else 0
     start[line] = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}[
         side

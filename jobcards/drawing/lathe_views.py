@@ -13,7 +13,14 @@ from jobcards.planning.card import FeaturePlan, ShapePlan
 
 IN_AN_END = ("turned bore", "taper bore", "bore thread", "bore groove", "tapped end", "centre hole")
 HATCH = 0.75 * EM  # from line to line, on paper
+RIDGE = 0.6 * EM  # from ridge to ridge of a knurl, on paper
+LEANS = 0.577  # of the ridges of a crossed one: 30° to the axis
+HOLLOW = ("turned bore", "bore thread", "tapped end")
+WIDTHS = ("hole", "diameter", "bore least")
 HAIR = 1e-6
+SHARES = 10  # places looked at along a bore
+ALIKE = 0.01  # part of a diameter
+UPRIGHT = ((0.0, 1.0, 0.0, 0.0), (0.0, 0.0, 1.0, 0.0), (1.0, 0.0, 0.0, 0.0))  # the part's axis along z
 GAP = (Piece(" ", small=True),)
 
 
@@ -83,7 +90,9 @@ def label_all(sheet: Sheet, view: Drawn, shape: ShapePlan, solid: Solid) -> None
     zone = Box(body.left - 10 * EM, body.low - 10 * EM, body.right + 14 * EM, body.high + 12 * EM)
     for feature in shape.features:
         rows = told(feature)
-        if rows:
+        if feature.shape == "knurl":
+            sheet.draw_all(crossed(view, shape, feature, solid), THIN)
+        if rows and not drilled_out(shape, feature):
             x, radius = spot(feature, shape, solid)
             point_out(sheet, rows, view.at(x, radius), 0.0, zone)
         if feature.shape == "bore thread":
@@ -98,11 +107,47 @@ def label_all(sheet: Sheet, view: Drawn, shape: ShapePlan, solid: Solid) -> None
                 sheet.draw([view.at(end, side) for end in ends], THIN)
 
 
+def drilled_out(shape: ShapePlan, feature: FeaturePlan) -> bool:
+    """Whether nothing is left of a centre hole in the finished part: a wider hole goes in at the same end."""
+    if feature.shape != "centre hole":
+        return False
+    holes = (f for f in shape.features if f.enters == feature.enters and f.shape in IN_AN_END and f is not feature)
+    widths = (min(f.sizes[name].value for name in WIDTHS if name in f.sizes) for f in holes if f.shape in HOLLOW)
+    return any(width >= feature.sizes["mouth"].value - HAIR for width in widths)
+
+
+def crossed(view: Drawn, shape: ShapePlan, feature: FeaturePlan, solid: Solid) -> list[Points]:
+    """The lines of a knurl over all that is seen of it: crossing, or along the axis; below it in a half section.
+
+    They stop at the chamfers of the ends.
+    """
+    chamfers = {f.enters: f.sizes["size"].value for f in shape.features if f.shape == "turned chamfer"}
+    begin, end = feature.sizes["from"].value, feature.sizes["to"].value
+    radius = outside_at(solid, (begin + end) / 2) * view.scale
+    low = max(begin, chamfers.get("left end", 0.0)) * view.scale
+    high = min(end, shape.sizes["length"].value - chamfers.get("right end", 0.0)) * view.scale
+    bottom, top = -radius, 0.0 if opened(shape) else radius
+    if feature.toward == "straight":
+        levels = np.arange(bottom + RIDGE, top, RIDGE)
+        return [np.array([[low, level], [high, level]]) for level in levels]
+    out: list[Points] = []
+    for slope in (LEANS, -LEANS):
+        rise = slope * (high - low)
+        for start in np.arange(bottom - abs(rise), top + abs(rise), RIDGE):
+            inside = sorted((level - start) / slope for level in (bottom, top))
+            left, right = max(0.0, inside[0]), min(high - low, inside[1])
+            if right - left > HAIR:
+                out.append(np.array([[low + x, start + slope * x] for x in (left, right)]))
+    return out
+
+
 def spot(feature: FeaturePlan, shape: ShapePlan, solid: Solid) -> tuple[float, float]:
     """Where a leader points: along the part, and above or below the axis."""
     sizes, whole = feature.sizes, shape.sizes["length"].value
     if feature.shape in IN_AN_END:
         inward, across = into_end(feature)
+        if feature.shape == "turned bore":
+            inward = where_seen(feature, shape, solid, inward)
         return (whole - inward if feature.enters == "right end" else inward), across / 2
     if feature.shape == "turned radius":
         rounded = sizes["radius"].value
@@ -131,10 +176,20 @@ def into_end(feature: FeaturePlan) -> tuple[float, float]:
     return inward * sizes["depth"], sizes["mouth" if "mouth" in sizes else "diameter"]
 
 
+def where_seen(feature: FeaturePlan, shape: ShapePlan, solid: Solid, inward: float) -> float:
+    """How far in a bore's own wall is there to point to; a wider hole may have taken it at the place meant for it."""
+    depth, across = feature.sizes["depth"].value, feature.sizes["diameter"].value
+    whole = shape.sizes["length"].value
+    for place in (inward, *(depth * share / SHARES for share in range(1, SHARES))):
+        x = whole - place if feature.enters == "right end" else place
+        if abs(2 * radii_at(solid.transform(UPRIGHT), x)[1] - across) < across * ALIKE:
+            return place
+    return inward
+
+
 def outside_at(solid: Solid, x: float) -> float:
     """The radius of the part at a place along it."""
-    turned = solid.transform([[0.0, 1.0, 0.0, 0.0], [0.0, 0.0, 1.0, 0.0], [1.0, 0.0, 0.0, 0.0]])
-    return radii_at(turned, x)[0]
+    return radii_at(solid.transform(UPRIGHT), x)[0]
 
 
 def told(feature: FeaturePlan) -> Rows:

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator
 
 import numpy as np
 
+from jobcards.drawing.block_views import AT_PLUS, counted
 from jobcards.drawing.dimension import linear
 from jobcards.drawing.leader import point_out
 from jobcards.drawing.mesh import View
@@ -15,14 +16,16 @@ from jobcards.drawing.paper import EM, Box, Piece, Row, Rows, Sheet, amount, tol
 from jobcards.drawing.views import FRONT, RIGHT_END, TOP, Drawn
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import Number
+from jobcards.trade import side_milling
+from jobcards.trade.formula import formula_of
 
 STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
 ALONG_VIEW = {"x": RIGHT_END, "y": TOP, "z": FRONT}
 BLOCK = {"x": "length", "y": "height", "z": "thickness"}
 SIDES = {FRONT: {"x": "below", "y": "left"}, TOP: {"x": "above", "z": "right"}, RIGHT_END: {"z": "below", "y": "right"}}
-AT_PLUS = ("front", "top", "right end")
 ROOM = 11.0 * EM  # for lettering beside a narrow view
 GAP: Row = (Piece(" ", small=True),)
+HALF = formula_of(side_milling.half_width).key
 
 
 def closed(feature: FeaturePlan) -> bool:
@@ -73,11 +76,13 @@ def place_milled(view: Drawn, shape: ShapePlan) -> None:
     for feature in of_view(shape, view):
         for axis, number in places(feature):
             side = SIDES[view.view][axis]
-            start, end = np.array(view.at(**{axis: 0.0})), np.array(view.at(**{axis: number.value}))
+            shown, datum = counted(shape, feature, axis, number)
+            start, end = np.array(view.at(**{axis: datum})), np.array(view.at(**{axis: number.value}))
             line = 1 if side in {"above", "below"} else 0
             edges = {"below": view.body.low, "above": view.body.high, "left": view.body.left, "right": view.body.right}
             start[line] = end[line] = edges[side]
-            dimension = linear(number, tuple(start.tolist()), tuple(end.tolist()), side, short=True)
+            short = axis not in feature.counted
+            dimension = linear(shown, tuple(start.tolist()), tuple(end.tolist()), side, short=short)
             key = (side, round(dimension.start[dimension.level_axis], 3), round(dimension.end[dimension.level_axis], 3))
             if key not in known:
                 known.add(key)
@@ -184,9 +189,15 @@ def step_rows(feature: FeaturePlan) -> Rows:
 
 
 def slot_rows(feature: FeaturePlan) -> Rows:
-    """Width, depth, length and the largest radius in its corners."""
+    """Width, depth, length and the largest radius in its corners, or that its ends are round."""
     long = (with_limits(feature.sizes["length"], "long"),) if "length" in feature.sizes else ()
-    return (with_limits(feature.sizes["width"], "wide"), *long, deep(feature), *round_ends(feature, "corners at most "))
+    ends = (words("full R", small=True),) if full_round(feature) else round_ends(feature, "corners at most ")
+    return (with_limits(feature.sizes["width"], "wide"), *long, deep(feature), *ends)
+
+
+def full_round(feature: FeaturePlan) -> bool:
+    """Whether closed ends are as round as the slot is wide, and not told otherwise."""
+    return "corner radius" in feature.sizes and feature.sizes["corner radius"].key == HALF
 
 
 def round_ends(feature: FeaturePlan, said: str) -> Rows:

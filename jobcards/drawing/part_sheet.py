@@ -147,7 +147,8 @@ def notes(sheet: Sheet, shape: ShapePlan, unit: str) -> None:
     box = sheet.bounds()
     rows: list[Rows] = [
         (words(f"All sizes in {UNITS[unit]}, at the middle of their limits.", small=True),),
-        (words("A size without limits follows from the others. Do not measure the drawing.", small=True),),
+        (words("Where no limits stand, see the inspection record, or they follow from the others.", small=True),),
+        (words("Do not measure the drawing.", small=True),),
     ]
     for feature in shape.features:
         if feature.shape == "broken corners":
