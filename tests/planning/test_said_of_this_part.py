@@ -33,3 +33,27 @@ def test_only_tall_work_is_blocked_in_on_the_magnet() -> None:
     blocks = next(s for s in card.set_ups if s.kind == "grind")  # 1-1/2 high, 1-3/4 wide
     assert not any("higher than it is wide" in as_text(note) for note in blocks.notes)
     assert stands_tall("left end", card.parts[0].shape)  # 2 high, 1-1/2 wide
+
+
+def slope(card: Card) -> Cut:
+    """The first slope of a card."""
+    return next(cut for set_up in card.set_ups for cut in set_up.cuts if cut.kind == "slope")
+
+
+def test_a_slope_s_line_is_scribed_where_the_flat_grows_to_it() -> None:
+    """The rocker's relief is cut with its bottom up; turned end for end, the front lies against the fixed jaw."""
+    assert [as_text(each) for each in slope(shipped("equalising-clamp")).first] == [
+        "On the bottom scribe a line 1.6250\u00a0in from the left end, where the slope shall start."
+    ]
+
+
+def test_a_slope_that_runs_out_at_the_other_end_has_no_line() -> None:
+    """The angle block is 2 long and slopes over all of it: there is nothing to scribe on."""
+    cut = slope(shipped("angle-block"))
+    assert cut.first == ()
+    assert any("just reaches the edge of the right end at the last pass" in as_text(each) for each in cut.steps)
+
+
+def test_what_is_told_in_words_goes_by_its_name() -> None:
+    cuts = [cut for set_up in shipped("v-block-pair").set_ups for cut in set_up.cuts if cut.kind == "hand"]
+    assert as_text(cuts[0].title) == "Numbers stamped"

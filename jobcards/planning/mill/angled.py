@@ -8,11 +8,14 @@ from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.mill.suits import wrong_cutter
 from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
 from jobcards.planning.mill.tilted_vee import FED
+from jobcards.planning.mill.zero import OPPOSITE
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie, reading
+from jobcards.planning.shapes import BLOCK
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job
 from jobcards.trade import angles, cutting, grooves, setups
+from jobcards.trade.setups import FACES
 
 LEVELLERS = ("end mill", "face mill")
 
@@ -152,12 +155,17 @@ def plan_slope(asked: MillCut) -> Cut | None:
         "On the {on} scribe a line {start} from the {face}, where the slope shall start.",
         start=start,
         face=toward,
-        on="front" if bevel else feature.enters,
+        on=feature.enters,
     )
+    runs_out = start.value >= lying.shape.sizes[BLOCK[FACES[toward][0]]].value
     words: list[Line] = [
         line("Touch the corner that stands highest, then raise the work by {depth} altogether.", depth=depth),
         rates.depth_words(passes),
-        line("The flat grows from the {face} and just reaches the line at the last pass.", face=toward),
+        line(
+            "The flat grows from the {face} and just reaches {end} at the last pass.",
+            face=toward,
+            end=f"the edge of the {OPPOSITE[toward]}" if runs_out else "the line",
+        ),
     ]
     return Cut(
         cut_id,
@@ -172,7 +180,7 @@ def plan_slope(asked: MillCut) -> Cut | None:
         asked.text("why"),
         asked.text("check"),
         asked.text("caution"),
-        first=(mark,),
+        first=() if runs_out else (mark,),
     )
 
 
