@@ -6,10 +6,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from jobcards.definition import load_job, load_shop
 from jobcards.drawing import part_drawing
-from jobcards.planning import plan_card
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import changed_card
 
 DEMO = Path(__file__).parents[1] / "jobs" / "tilted-head.yml"
 TEETH = "up: back, against fixed jaw: top, against stop: left end"
@@ -17,9 +15,11 @@ TEETH = "up: back, against fixed jaw: top, against stop: left end"
 
 @pytest.mark.parametrize("face", ["back", "front"])
 def test_a_row_in_the_back_or_front_shows_from_above(tmp_path: Path, face: str) -> None:
-    swaps = (("teeth: {shape: serrations, from: back", f"teeth: {{shape: serrations, from: {face}"),)
+    swaps: tuple[tuple[str, str], ...] = (
+        ("teeth: {shape: serrations, from: back", f"teeth: {{shape: serrations, from: {face}"),
+    )
     swaps += ((TEETH, TEETH.replace("up: back", f"up: {face}")),)
-    card = plan_card(load_job(swapped(DEMO, tmp_path / DEMO.name, swaps)), load_shop(SHOP))
+    card = changed_card(tmp_path, DEMO, *swaps)
     (part,) = card.parts
     sheet = part_drawing(card, part).sheet
     row = next(f for f in part.shape.features if f.shape == "serrations")

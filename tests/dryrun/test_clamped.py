@@ -6,13 +6,11 @@ from pathlib import Path
 import pytest
 
 from jobcards import quantity
-from jobcards.definition import load_job, load_shop
 from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
-from jobcards.planning import plan_card
 from jobcards.planning.card import Card, SetUpPlan
 from jobcards.planning.mill import set_up as mill
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import changed_card
 from tests.planning.test_clamped import DEMO, HIGH, LEDGES, MOVED, demo
 
 
@@ -30,7 +28,7 @@ def findings(shown: dict[str, str], part_id: str) -> list[str]:
 def unchecked(folder: Path, monkeypatch: pytest.MonkeyPatch, *swaps: tuple[str, str]) -> Card:
     """The demo with words swapped, planned without looking whether cutters clear the clamps."""
     monkeypatch.setattr(mill, "check_clamp_room", lambda *_: None)
-    return plan_card(load_job(swapped(DEMO, folder / DEMO.name, swaps)), load_shop(SHOP))
+    return changed_card(folder, DEMO, *swaps)
 
 
 def test_the_demo_comes_out_as_drawn() -> None:

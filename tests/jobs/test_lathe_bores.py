@@ -17,7 +17,8 @@ from jobcards.dryrun.reading import published
 from jobcards.dryrun.results import DryRun
 from jobcards.planning.card import Card
 from jobcards.trade import tapers
-from tests.planning.lathe_cards import INFEED, JOBS, changed_card, lathe_card
+from tests.planning.cards import changed_card
+from tests.planning.lathe_cards import INFEED, JOBS, lathe_card
 
 TAPERS, THREADS = JOBS / "lathe-taper-bores.yml", JOBS / "lathe-inside-threads.yml"
 PENCIL = {

@@ -15,8 +15,8 @@ from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
 from jobcards.planning import Card, plan_card
 from jobcards.planning.words import as_text
-from tests.planning.cards import SHOP, swapped
-from tests.planning.lathe_cards import JOBS, SPINDLE, changed_card
+from tests.planning.cards import SHOP, changed_card, swapped
+from tests.planning.lathe_cards import JOBS, SPINDLE
 
 METRIC, KIT = JOBS / "lathe-metric.yml", SHOP.with_stem("metric-workshop")
 M12 = (

@@ -8,7 +8,8 @@ from jobcards.definition import ProblemsFound
 from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
 from jobcards.planning.words import as_text
-from tests.planning.lathe_cards import JOBS, changed_card, lathe_card
+from tests.planning.cards import changed_card
+from tests.planning.lathe_cards import JOBS, lathe_card
 
 ROLLER = JOBS / "lathe-steady-rest.yml"
 PLACE = "roller-bore-the-end.rest-place"

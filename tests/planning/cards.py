@@ -3,7 +3,9 @@
 from functools import cache
 from pathlib import Path
 
-from jobcards.definition import Job, Shop, job_paths, load_job, load_shop, shop_for, shop_paths
+import pytest
+
+from jobcards.definition import Job, ProblemsFound, Shop, job_paths, load_job, load_shop, shop_for, shop_paths
 from jobcards.planning import Card, plan_card
 
 CLAMP = next(path for path in job_paths() if path.stem == "equalising-clamp")
@@ -24,9 +26,21 @@ def clamp() -> Card:
 
 def changed(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
     """The clamp's card with words of its definition, or of the shop file, swapped for others."""
-    job = swapped(CLAMP, folder / CLAMP.name, swaps)
+    return changed_card(folder, CLAMP, *swaps, shop=shop)
+
+
+def changed_card(folder: Path, path: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
+    """A job worked out for the evening workshop, with words of its definition, or of the shop file, swapped."""
+    job = swapped(path, folder / path.name, swaps)
     kit = swapped(SHOP, folder / SHOP.name, shop)
     return plan_card(load_job(job), load_shop(kit))
+
+
+def assert_refused(folder: Path, path: Path, swap: tuple[str, str], told: str) -> None:
+    """A job with words of its definition swapped makes no card, and one of its problems tells why."""
+    with pytest.raises(ProblemsFound) as found:
+        changed_card(folder, path, swap)
+    assert any(told in str(problem) for problem in found.value.problems), [str(p) for p in found.value.problems]
 
 
 def swapped(source: Path, target: Path, swaps: tuple[tuple[str, str], ...]) -> Path:

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from jobcards.definition import load_job, load_shop
 from jobcards.planning import Card, plan_card
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 JOBS = Path(__file__).parents[1] / "jobs"
 
@@ -19,5 +19,4 @@ def plate(name: str) -> Card:
 
 def spoilt(name: str, folder: Path, swap: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
     """A plate with one thing changed in its definition, and some in the shop."""
-    job = swapped(JOBS / f"{name}.yml", folder / f"{name}.yml", (swap,))
-    return plan_card(load_job(job), load_shop(swapped(SHOP, folder / SHOP.name, shop)))
+    return changed_card(folder, JOBS / f"{name}.yml", swap, shop=shop)

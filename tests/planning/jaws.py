@@ -5,7 +5,7 @@ from pathlib import Path
 
 from jobcards.definition import load_job, load_shop
 from jobcards.planning import Card, plan_card
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 JAW = Path(__file__).parents[1] / "jobs" / "hardened-jaw.yml"
 
@@ -18,6 +18,4 @@ def jaw() -> Card:
 
 def changed_jaw(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> Card:
     """The jaw's card with words swapped."""
-    job = swapped(JAW, folder / JAW.name, swaps)
-    kit = swapped(SHOP, folder / SHOP.name, shop)
-    return plan_card(load_job(job), load_shop(kit))
+    return changed_card(folder, JAW, *swaps, shop=shop)

@@ -12,7 +12,7 @@ from jobcards.definition import ProblemsFound, load_job, load_shop, problem
 from jobcards.planning import plan_card
 from jobcards.planning.card import Card
 from jobcards.planning.words import as_text
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 DEMO = Path(__file__).parents[1] / "jobs" / "clamped.yml"
 POST = "{over: top, at: 2}, {over: bottom, at: 2}"
@@ -30,9 +30,7 @@ def demo() -> Card:
 def problems(folder: Path, *swaps: tuple[str, str], shop: tuple[tuple[str, str], ...] = ()) -> list[problem.Problem]:
     """What is told of the demo with words swapped."""
     try:
-        plan_card(
-            load_job(swapped(DEMO, folder / DEMO.name, swaps)), load_shop(swapped(SHOP, folder / SHOP.name, shop))
-        )
+        changed_card(folder, DEMO, *swaps, shop=shop)
     except ProblemsFound as error:
         return error.problems
     return []

@@ -12,7 +12,7 @@ from jobcards.definition import ProblemsFound, load_job, load_shop
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import Cut
 from jobcards.planning.words import as_text
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 DEMO = Path(__file__).parents[1] / "jobs" / "closed-ends.yml"
 Swap = tuple[str, str]
@@ -26,8 +26,7 @@ def demo() -> Card:
 
 def worked(folder: Path, *swaps: Swap, shop: tuple[Swap, ...] = ()) -> Card:
     """The demo's card with words of its definition or of the shop file swapped."""
-    job = load_job(swapped(DEMO, folder / DEMO.name, swaps))
-    return plan_card(job, load_shop(swapped(SHOP, folder / SHOP.name, shop)))
+    return changed_card(folder, DEMO, *swaps, shop=shop)
 
 
 def cut_of(card: Card, cut_id: str) -> Cut:

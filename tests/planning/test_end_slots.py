@@ -9,10 +9,10 @@ import pytest
 
 from jobcards.definition import ProblemsFound, load_job, load_shop
 from jobcards.dryrun import dry_run
-from jobcards.dryrun.reading import published
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import Cut
-from tests.planning.cards import SHOP, swapped
+from tests.dryrun.mistakes import caught
+from tests.planning.cards import SHOP, assert_refused, changed_card, swapped
 
 JOB = Path("tests/jobs/end-slots.yml")
 CARD = plan_card(load_job(JOB), load_shop(SHOP))
@@ -43,11 +43,6 @@ def test_three_slots_come_out_at_six_places() -> None:
     assert [p.y.value for p in cut(CASTLE).positions if p.y] == [0.0, 0.0]
 
 
-def changed(folder: Path, *swaps: tuple[str, str]) -> Card:
-    """The card with words of the definition swapped."""
-    return plan_card(load_job(swapped(JOB, folder / JOB.name, swaps)), load_shop(SHOP))
-
-
 FEATURE = "driver slot: {shape: end slot, from: left end, width: spanner slot, depth: slot depth, angle: 35°}"
 ONE = "          - {cut: driver slot, with: 1/4 end mill}"
 OTHER = FEATURE.replace("driver slot", "other slot").replace("35°", "125°")
@@ -56,7 +51,7 @@ OTHER = FEATURE.replace("driver slot", "other slot").replace("35°", "125°")
 def with_two(folder: Path, angle: str) -> Card:
     """The card with a second slot in the same set-up."""
     both = f"{FEATURE}\n      {OTHER.replace('125°', angle)}"
-    return changed(folder, (FEATURE, both), (ONE, f"{ONE}\n{ONE.replace('driver', 'other')}"))
+    return changed_card(folder, JOB, (FEATURE, both), (ONE, f"{ONE}\n{ONE.replace('driver', 'other')}"))
 
 
 def test_a_second_slot_square_to_the_first_runs_across_the_table(tmp_path: Path) -> None:
@@ -83,9 +78,7 @@ REFUSED = [
 
 @pytest.mark.parametrize(("swap", "told"), REFUSED, ids=[told for _, told in REFUSED])
 def test_it_is_refused(tmp_path: Path, swap: tuple[str, str], told: str) -> None:
-    with pytest.raises(ProblemsFound) as found:
-        changed(tmp_path, swap)
-    assert any(told in str(problem) for problem in found.value.problems), [str(p) for p in found.value.problems]
+    assert_refused(tmp_path, JOB, swap, told)
 
 
 def test_a_block_has_no_slot_across_its_end(tmp_path: Path) -> None:
@@ -111,6 +104,4 @@ def test_the_dry_run_passes() -> None:
 
 @pytest.mark.parametrize("changes", SABOTAGE.values(), ids=SABOTAGE)
 def test_a_wrong_number_is_caught(changes: dict[str, str]) -> None:
-    shown = published(CARD)
-    assert all(name in shown and shown[name] != text for name, text in changes.items()), changes
-    assert not dry_run(CARD, {**shown, **changes}).passed
+    assert caught(CARD, changes)

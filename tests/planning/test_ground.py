@@ -4,12 +4,9 @@ from pathlib import Path
 
 import pytest
 
-from jobcards.definition import ProblemsFound
-from jobcards.definition.loading import load_job, load_shop
 from jobcards.dryrun import dry_run
 from jobcards.dryrun.reading import published
-from jobcards.planning import plan_card
-from tests.planning.cards import CLAMP, SHOP, shipped, swapped
+from tests.planning.cards import CLAMP, assert_refused, shipped
 
 JOB = CLAMP.with_name("drill-bushings.yml")
 REFUSED = {
@@ -25,9 +22,7 @@ REFUSED = {
 @pytest.mark.parametrize("name", REFUSED)
 def test_refused(name: str, tmp_path: Path) -> None:
     swap, told = REFUSED[name]
-    with pytest.raises(ProblemsFound) as found:
-        plan_card(load_job(swapped(JOB, tmp_path / JOB.name, (swap,))), load_shop(SHOP))
-    assert any(told in str(problem) for problem in found.value.problems)
+    assert_refused(tmp_path, JOB, swap, told)
 
 
 @pytest.mark.parametrize(

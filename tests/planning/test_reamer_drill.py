@@ -10,8 +10,9 @@ import pytest
 from jobcards.definition import ProblemsFound
 from jobcards.planning.card import Card
 from jobcards.planning.holes.shop_drills import usual
+from tests.planning.cards import changed_card
 from tests.planning.hole_cards import spoilt
-from tests.planning.lathe_cards import PLUG, changed_card
+from tests.planning.lathe_cards import PLUG
 
 
 def drills_of(card: Card, feature: str) -> list[str]:

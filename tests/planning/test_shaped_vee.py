@@ -9,7 +9,7 @@ from jobcards.definition import ProblemsFound, load_job, load_shop
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import Cut
 from jobcards.planning.words import as_text
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 DEMO = Path(__file__).parents[1] / "jobs" / "shaped-vee.yml"
 Swap = tuple[str, str]
@@ -74,7 +74,6 @@ PROBLEMS: list[tuple[tuple[Swap, ...], tuple[Swap, ...], str]] = [
 def test_what_cannot_be_shaped_is_told(
     tmp_path: Path, swaps: tuple[Swap, ...], shop: tuple[Swap, ...], says: str
 ) -> None:
-    job, kit = swapped(DEMO, tmp_path / DEMO.name, swaps), swapped(SHOP, tmp_path / SHOP.name, shop)
     with pytest.raises(ProblemsFound) as found:
-        plan_card(load_job(job), load_shop(kit))
+        changed_card(tmp_path, DEMO, *swaps, shop=shop)
     assert any(says in str(problem) for problem in found.value.problems), found.value

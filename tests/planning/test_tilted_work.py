@@ -9,7 +9,7 @@ from jobcards.definition import ProblemsFound, load_job, load_shop
 from jobcards.planning import Card, plan_card
 from jobcards.planning.card import SetUpPlan
 from jobcards.planning.words import as_text
-from tests.planning.cards import SHOP, swapped
+from tests.planning.cards import SHOP, changed_card
 
 DEMO = Path(__file__).parents[1] / "jobs" / "tilted-work.yml"
 Swap = tuple[str, str]
@@ -17,8 +17,7 @@ Swap = tuple[str, str]
 
 def worked(folder: Path, *swaps: Swap, shop: tuple[Swap, ...] = ()) -> Card:
     """The demo's card with words of its definition or of the shop file swapped."""
-    job = load_job(swapped(DEMO, folder / DEMO.name, swaps))
-    return plan_card(job, load_shop(swapped(SHOP, folder / SHOP.name, shop)))
+    return changed_card(folder, DEMO, *swaps, shop=shop)
 
 
 @cache
