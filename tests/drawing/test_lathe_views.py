@@ -6,8 +6,10 @@ import numpy as np
 import pytest
 
 from jobcards.drawing import Drawing, part_drawing
-from jobcards.drawing.lathe_views import HATCH, lines_over
+from jobcards.drawing.lathe_views import HATCH, lines_over, spot
+from jobcards.dryrun.target import drawn_part
 from jobcards.planning.card import PartPlan
+from tests.planning.cards import shipped
 from tests.planning.lathe_cards import JOBS, PLUG, SPINDLE, lathe_card
 
 BORES, THREADS = JOBS / "lathe-taper-bores.yml", JOBS / "lathe-inside-threads.yml"
@@ -72,3 +74,12 @@ def test_hatching_fills_the_metal_above_the_axis_only() -> None:
     assert all(line[:, 1].min() >= -1e-9 for line in lines)
     run = sum(float(np.linalg.norm(line[1] - line[0])) for line in lines)
     assert run * HATCH / np.sqrt(2) == pytest.approx(42.0, rel=0.15)
+
+
+def test_a_leader_points_where_the_wall_of_a_bore_is_there() -> None:
+    """The spindle's draw bore is 0.505 across as far as 4 - 2.25 = 1.75 from the left end; the socket takes the rest."""
+    part = shipped("indexing-spindle").parts[0]
+    bore = next(feature for feature in part.shape.features if feature.name == "draw bore")
+    along, radius = spot(bore, part.shape, drawn_part(part))
+    assert 0.0 < along < 1.75
+    assert radius == pytest.approx(0.2525)
