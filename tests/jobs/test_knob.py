@@ -187,3 +187,29 @@ def test_what_holds_a_short_piece_is_asked_for(tmp_path: Path) -> None:
     assert "a collet holds a turned diameter, not “rim”; write `by:` outside" in told
     told = problems(tmp_path, ("pitch: 1,", "pitch: medium,"))
     assert "from ridge to ridge" in told
+
+
+def test_a_tool_is_not_touched_on_a_knurl(tmp_path: Path) -> None:
+    """A groove after the knurl, by another tool than the one that set the dials: its dial could be set by nothing."""
+    path = swapped(
+        KNOB,
+        tmp_path / KNOB.name,
+        (
+            ("      grip: {shape: knurl, from: 0, length: length,", "      grip: {shape: knurl, from: 0, length: 17,"),
+            (
+                "      plain end: {shape",
+                "      collar: {shape: turned diameter, diameter: 24, from: 17, length: 3}\n"
+                "      ring: {shape: turned groove, at: 8, width: 3, diameter: 20}\n      plain end: {shape",
+            ),
+            (
+                "          - {cut: grip, with: medium knurling tool}\n",
+                "          - {cut: collar, with: turning tool}\n          - {cut: grip, with: medium knurling tool}\n"
+                "          - {cut: ring, with: grooving tool}\n",
+            ),
+        ),
+    )
+    with pytest.raises(ProblemsFound) as found:
+        plan_card(load_job(path), load_shop(METRIC_SHOP))
+    assert [problem.wrong for problem in found.value.problems] == [
+        "the grooving tool would be touched on a knurl, and nobody can tell how large that is"
+    ]

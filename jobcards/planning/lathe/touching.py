@@ -46,6 +46,7 @@ def touch_anew(
         "place", milling.support_height, "where the tool touches, from the faced end", base=near, rise=farther
     )
     stands = turn.stands_at(place)
+    not_on_a_knurl(turn, operation, place)
     counts = stands if lies_over is None else at_thin_end(turn, cut_id, stands, farther, lies_over)
     again = outside_dial(turn, f"{cut_id}-touch", counts)
     said = line(
@@ -75,6 +76,17 @@ def at_thin_end(turn: Turning, cut_id: str, stands: Number, distance: Number, ha
         "thin-end", tapers.diameter_along, "thin end of a cut that just meets the place touched",
         large=stands, distance=distance, half=half,
     )  # fmt: skip
+
+
+def not_on_a_knurl(turn: Turning, operation: Operation, place: Number) -> None:
+    """A knurl has no diameter that a dial could be set by."""
+    left = turn.length.value - place.value if turn.free_end == "right end" else place.value
+    if any(begin < left < end for begin, end, _ in turn.route.knurled):
+        turn.work.problem(
+            operation.place("cut"),
+            f"the {operation.cutter} would be touched on a knurl, and nobody can tell how large that is",
+            "cut this before the knurl",
+        )
 
 
 def half_of(turn: Turning, cut_id: str, width: Number) -> Number:

@@ -186,6 +186,10 @@ def plan_chamfer_cut(asked: MillCut) -> Cut | None:
         return None
     words = [
         line("The axis stands {off} off the edge, and the cutter's end {depth} below the face.", off=off, depth=depth),
+        line(
+            "It begins to cut when its end stands {overlap} below the face: count the passes from there.",
+            overlap=overlap,
+        ),
         line("That leaves {size} at {angle}, measured on the face.", size=sizes["size"], angle=sizes["angle"]),
     ]
     return edge_cut(asked, "Chamfer {feature}", off, depth, tool["diameter"], words)
