@@ -77,7 +77,7 @@ def test_hatching_fills_the_metal_above_the_axis_only() -> None:
 
 
 def test_a_leader_points_where_the_wall_of_a_bore_is_there() -> None:
-    """The spindle's draw bore is 0.505 across as far as 4 - 2.25 = 1.75 from the left end; the socket takes the rest."""
+    """The spindle's draw bore is 0.505 across as far as 4 - 2.25 = 1.75 from the left end, where the socket ends."""
     part = shipped("indexing-spindle").parts[0]
     bore = next(feature for feature in part.shape.features if feature.name == "draw bore")
     along, radius = spot(bore, part.shape, drawn_part(part))
