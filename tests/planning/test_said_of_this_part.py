@@ -3,6 +3,7 @@
 import pytest
 
 from jobcards.planning.card import Card, Cut
+from jobcards.planning.checks.worked import Worked
 from jobcards.planning.grind import stands_tall
 from jobcards.planning.words import as_text
 from tests.planning.cards import shipped
@@ -57,3 +58,23 @@ def test_a_slope_that_runs_out_at_the_other_end_has_no_line() -> None:
 def test_what_is_told_in_words_goes_by_its_name() -> None:
     cuts = [cut for set_up in shipped("v-block-pair").set_ups for cut in set_up.cuts if cut.kind == "hand"]
     assert as_text(cuts[0].title) == "Numbers stamped"
+
+
+def test_each_flank_of_a_tongue_goes_by_the_side_of_it() -> None:
+    """The stop's back lies away from you: the flank by the back, worked from Y about nothing, is the far one."""
+    cuts = [cut for set_up in shipped("dovetail-stop").set_ups for cut in set_up.cuts if cut.feature == "tongue"]
+    assert len(cuts) == 2  # an end mill, then the dovetail cutter
+    for cut in cuts:
+        last = {as_text(p.label).split(",")[0]: p.y.value for p in cut.positions if p.finishing and p.y is not None}
+        assert set(last) == {"finish its far side", "finish its near side"}
+        assert last["finish its far side"] > -0.5 > -1.5 > last["finish its near side"]
+
+
+def test_beside_a_tongue_metal_is_taken_and_the_tongue_stays() -> None:
+    """The stop is 2 square; its tongue is 1.4105 wide at the bottom: 0.2948 goes on each side of it, by pencil."""
+    (shape,) = (part.shape for part in shipped("dovetail-stop").parts if part.id == "stop")
+    worked = Worked(shape)
+    worked.cut("tongue")
+    assert worked.away("bottom", ((0, 2), (0.30, 1.70))) == 0
+    assert worked.away("bottom", ((0, 2), (0, 0.2947))) == 1
+    assert worked.away("front", ((0, 2), (0, 1.25))) == pytest.approx(0.3585 / 1.25)

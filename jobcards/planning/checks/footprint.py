@@ -44,8 +44,18 @@ def boxes(feature: FeaturePlan, shape: ShapePlan) -> Iterator[Box]:
         wide = feature.sizes["width"].value
         span = (block[axis] - wide, block[axis]) if end > 0 else (0.0, wide)
         yield cut_in(feature, block, feature.sizes["depth"].value, {axis: span})
+    elif feature.shape == "dovetail tongue":
+        yield from beside_tongue(feature, block)
     elif feature.along and "low" in feature.sizes and "high" in feature.sizes:
         yield channel(feature, block)
+
+
+def beside_tongue(feature: FeaturePlan, block: tuple[float, float, float]) -> Iterator[Box]:
+    """What is taken on both sides of a tongue; its own widest part stays."""
+    across = next(axis for axis in range(3) if axis not in (AXES.index(feature.along), FACES[feature.enters][0]))
+    low, high = (feature.sizes[f"wide {side}"].value for side in ("low", "high"))
+    for span in ((0.0, low), (high, block[across])):
+        yield cut_in(feature, block, feature.sizes["depth"].value, {across: span})
 
 
 def channel(feature: FeaturePlan, block: tuple[float, float, float]) -> Box:

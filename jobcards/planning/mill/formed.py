@@ -8,7 +8,7 @@ from jobcards.planning.mill import milled
 from jobcards.planning.mill.cut import MillCut, MillCutter
 from jobcards.planning.mill.entry import entry_place, fits_opening, needs_entry
 from jobcards.planning.mill.milled import areas, ready, run_and_time
-from jobcards.planning.mill.strokes import Area, Path, clear_area, finish_walls, nothing_off
+from jobcards.planning.mill.strokes import Path, clear_area, finish_walls, nothing_off
 from jobcards.planning.mill.suits import ANGLE_HAIR, above, as_wide, closed_all_round, roughed, wrong_cutter
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
@@ -215,7 +215,7 @@ def under_cut_strokes(
         path = Path(asked, diameter, tag, step)
         clear_area(
             path,
-            Area(area.walls, begins, area.entry),
+            replace(area, begins=begins),
             run,
             nothing_off(path) if single else work.rule("finishing depth"),
         )

@@ -56,8 +56,8 @@ def areas(
         _, open_side = lying.side(feature.toward)
         yield "", Area({(other, -open_side): feature.sizes["wall"]}), run
     elif feature.shape == "dovetail tongue":
-        yield "-low", Area({(other, sign): feature.sizes[low]}), run
-        yield "-high", Area({(other, -sign): feature.sizes[high]}), run
+        yield "-low", Area({(other, sign): feature.sizes[low]}, beside=True), run
+        yield "-high", Area({(other, -sign): feature.sizes[high]}, beside=True), run
     else:
         walls = {(other, -sign): feature.sizes[low], (other, sign): feature.sizes[high]}
         opening = OPENED.get(feature.shape, "") if low == "low" else ""

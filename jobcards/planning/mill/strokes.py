@@ -31,6 +31,7 @@ class Area:
     walls: dict[Side, Number]
     begins: Number | None = None  # on an open side: where the metal begins, when that is not the edge of the work
     entry: Number | None = None  # closed all round: where along the run there is a hole to go down in
+    beside: bool = False  # one of two beside what stands up between them, which is finished on its other side
 
     def closed(self, axis: str) -> bool:
         """Whether both sides of a machine axis are walls."""
@@ -136,7 +137,9 @@ def finish_walls(path: Path, area: Area) -> None:
         way = sign if axis == "y" else -sign
         across = path.axis_at(area, (axis, sign), none, "-finish")
         ends = [path.axis_at(area, (run, end), none, "-finish") for end in (-way, way)]
-        path.stroke(line("finish the {name} wall", name=NAMES[(axis, sign)]), run, across, *ends, finishing=True)
+        told = line("finish its {name} side", name=NAMES[(axis, -sign)])
+        told = told if area.beside else line("finish the {name} wall", name=NAMES[(axis, sign)])
+        path.stroke(told, run, across, *ends, finishing=True)
 
 
 def clear_area(path: Path, area: Area, run: str, leave: Number) -> None:
