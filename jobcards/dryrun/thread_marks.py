@@ -24,8 +24,8 @@ def faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan | None) -> list[str]:
 
 
 def depth_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan) -> list[str]:
-    """The last pass comes to the form's depth: from the blank as it stands to the root outside, from the wall as it is
-    to the full size inside.
+    """The last pass leaves a pitch diameter within its limits outside; inside it comes from the wall as it is to the
+    full size.
     """
     last = cut.positions[-1].y
     if last is None:
@@ -33,13 +33,22 @@ def depth_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan) -> list[str]:
     straight_in = lathe.read(last) * math.cos(math.radians(lathe.read(cut.sizes["infeed angle"])))
     begins, ends = (lathe.read(cut.sizes[name]) for name in ("begins", "ends"))
     middle = lathe.end - (max(begins, ends) + max(0.0, min(begins, ends))) / 2
-    wanted = radii_at(lathe.work, middle)[0] - root_of(feature)
-    if cut.kind == INSIDE:
-        middle = lathe.end - lathe.read(cut.sizes["length"]) / 2
-        wanted = feature.sizes["diameter"].value / 2 - radii_at(lathe.work, middle)[1]
+    if cut.kind != INSIDE:
+        return pitch_diameter_faults(cut, lathe, feature, radii_at(lathe.work, middle)[0] - straight_in)
+    middle = lathe.end - lathe.read(cut.sizes["length"]) / 2
+    wanted = feature.sizes["diameter"].value / 2 - radii_at(lathe.work, middle)[1]
     if abs(straight_in - wanted) > CLOSE * FLAT_NOSE * lathe.read(cut.sizes["thread pitch"]):
         return [f"{cut.id}: the last pass is {straight_in:.4f} deep, and the thread wants {wanted:.4f}"]
     return []
+
+
+def pitch_diameter_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan, flat: float) -> list[str]:
+    """A nose that is flat an eighth of the pitch stands so far under the pitch line as its flank is wide there."""
+    made = 2 * flat + FLAT_NOSE * lathe.read(cut.sizes["thread pitch"])
+    least, most = (lathe.read(feature.sizes[f"pitch diameter, {word}"]) for word in ("least", "most"))
+    if least <= made <= most:
+        return []
+    return [f"{cut.id}: the last pass leaves a pitch diameter of {made:.4f}, and its limits are {least} to {most}"]
 
 
 def way_faults(cut: Cut, lathe: AtLathe, feature: FeaturePlan) -> list[str]:

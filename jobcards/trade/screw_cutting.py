@@ -207,26 +207,34 @@ def depth_in_bore(diameter: float, bore: float) -> float:
 
 
 @formula(
-    title="Depth of a thread from the blank as it stands", text="depth = full - (diameter - blank) / 2", source=GEOMETRY
+    title="Depth of a thread from the blank, to its pitch diameter",
+    text="depth = blank / 2 - (least + most) / 4 + 3 * sqrt(3) / 16 * pitch",
+    source=GEOMETRY,
 )
-def depth_from_blank(full: float, diameter: float, blank: float) -> float:
-    """How far a threading tool goes in from its touch on a blank that was turned a little under the thread's size.
+def depth_to_pitch_diameter(blank: float, least: float, most: float, pitch: float) -> float:
+    """How far a threading tool goes in from its touch, so that the pitch diameter comes to the middle of its limits.
+
+    The tool's nose is flat an eighth of the pitch. The limits of a fit lie below the basic size, so that a thread cut
+    to the depth of the basic form is too thick for its nut.
 
     Args:
-        full [length]: depth of the form below the thread's outside diameter
-        diameter [length]: basic outside diameter of the thread
-        blank [length]: diameter of the blank as it stands
+        blank [length]: diameter of the blank as it stands, where the tool touches
+        least [length]: least pitch diameter
+        most [length]: most pitch diameter
+        pitch [length]: distance from thread to thread
     Returns [length]: depth on a side, from the touch
-    Raises CannotBeDone: when a size is nothing or less, or the blank is already as thin as the thread's root.
+    Raises CannotBeDone: when a size is nothing or less, the limits are exchanged, or the blank leaves no metal.
 
-    >>> round(depth_from_blank(0.97428, 10, 9.85), 4)
-    0.8993
+    >>> round(depth_to_pitch_diameter(blank=9.85, least=8.862, most=8.994, pitch=1.5), 3)
+    0.948
     """
-    positive(full=full, diameter=diameter, blank=blank)
-    left = full - (diameter - blank) / 2
-    if left <= 0:
-        raise CannotBeDone(f"a blank of {blank:g} leaves no metal for a thread of {diameter:g}; turn it larger")
-    return left
+    positive(blank=blank, least=least, most=most, pitch=pitch)
+    if least > most:
+        raise CannotBeDone(f"the least pitch diameter {least:g} is more than the most {most:g}; exchange them")
+    depth = blank / 2 - (least + most) / 4 + 3 * sqrt(3) / 16 * pitch
+    if depth <= 0:
+        raise CannotBeDone(f"a blank of {blank:g} leaves no metal for a pitch diameter of {most:g}; turn it larger")
+    return depth
 
 
 def infeeds(depth: float, passes: int) -> tuple[float, ...]:

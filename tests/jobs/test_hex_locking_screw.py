@@ -19,8 +19,9 @@ PENCIL = {
     "screw-shank-end-shank.length": "44.000",
     # 56 and 0.5 to face off
     "screw-shank-end.part-off": "56.500",
-    # 0.6495 * 1.5 = 0.974 below 10, from the touch on 9.85 it is 0.899; along the compound / cos 29° = 1.028
-    "screw-shank-end-thread.infeed": "1.028",
+    # M10 6g of ISO 965-2, pitch diameter 8.862 to 8.994, middle 8.928; the flat nose stands 0.3248 * 1.5 = 0.487 under
+    # the pitch line: (9.85 - 8.928) / 2 + 0.487 = 0.948; along the compound / cos 29°
+    "screw-shank-end-thread.infeed": "1.084",
     # 20 - 16.925 / cos 30° = 20 - 19.543
     "requirement-corners-of-the-hexagon": "0.457",
     # at the worst 19.9 - 17 / cos 30° = 19.9 - 19.630

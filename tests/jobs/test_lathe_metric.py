@@ -27,8 +27,8 @@ M12 = (
 PENCIL = {
     # from the bar of 32 to 19.9, and a dial that reads the infeed: half of 12.1
     "nose-nose-stem-6.dial": "6.05",
-    # 0.6495 · 1.5, touched on 19.90 in place of 20: 0.05 less, over cos 29°
-    "nose-nose-thread.infeed": "1.057",
+    # pitch diameter 18.854 to 18.994, middle 18.924; (19.90 - 18.924) / 2 + 0.3248 · 1.5, over cos 29°
+    "nose-nose-thread.infeed": "1.115",
     # three pitches before the end; the middle of a groove from 25 to 29
     "nose-nose-thread.run-in": "−4.500",
     "nose-nose-thread.in-relief": "27.000",

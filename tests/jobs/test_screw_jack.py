@@ -21,8 +21,9 @@ PENCIL = {
     "body-neck-end-screw-thread.rpm": "540",
     # the part and 0.020 to face off
     "body-neck-end.part-off": "2.0200",
-    # 0.650 of a pitch: 3√3/8 * 1/13 = 0.04996, on a stem 0.0025 under size on a side; along the compound / cos 29°
-    "screw-thread-thread.infeed": "0.0543",
+    # 1/2-13 2A of ASME B1.1, pitch diameter 0.4435 to 0.4485, middle 0.446; the flat nose stands 0.3248 / 13 = 0.02498
+    # under the pitch line: (0.495 - 0.446) / 2 + 0.02498 = 0.04948; along the compound / cos 29°
+    "screw-thread-thread.infeed": "0.0566",
     # touched on the head, part of which stands out of the jaws: 0.875 - 0.3875
     "screw-thread-thread-relief.dial": "0.4875",
     # 1.5 - 11/64 - 0.75

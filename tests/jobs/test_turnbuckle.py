@@ -23,8 +23,9 @@ PENCIL = {
     "body-left-hand-end-left-thread.infeed": "0.0503",
     # each pass begins in the middle of the relief: 1.125 + 0.250 / 2
     "body-left-hand-end-left-thread.in-relief": "1.2500",
-    # 3√3/8 * 1/11 = 0.05905, on a stem 0.0025 under size on a side; along the compound / cos 29°
-    "eye-stem-thread.infeed": "0.0647",
+    # 5/8-11 2A of ASME B1.1: allowance 0.00165 and tolerance 0.0055 below 0.56595, middle 0.5615; the flat nose stands
+    # 3√3/16 * 1/11 = 0.02952 under the pitch line: (0.620 - 0.5615) / 2 + 0.02952 = 0.0588, over cos 29°
+    "eye-stem-thread.infeed": "0.0672",
     # 1.375 of stem less the relief, and to its middle: 1.125 + 0.125
     "eye-stem-thread.in-relief": "1.2500",
     # (1 - 0.495) / 2

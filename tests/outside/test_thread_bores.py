@@ -21,8 +21,23 @@ CHECKS = [
     Check("thread_bores.bore_tolerance_6h", {"pitch": 1.5}, 0.300, 1e-9, ISO_965_2),
     # Half of what the outside diameter is wider than the bore; at the basic bore it is the height of the profile.
     Check("screw_cutting.depth_in_bore", {"diameter": 0.75, "bore": 0.641747}, 0.0541266, 1e-6, GEOMETRY),
-    # M10 of ISO 68-1: root 10 - 1.299 * 1.5 = 8.0514 with a flat of an eighth; a stem of 9.85 is 0.8993 over it.
-    Check("screw_cutting.depth_from_blank", {"full": 0.97428, "diameter": 10, "blank": 9.85}, 0.8993, 1e-4, GEOMETRY),
+    # M10 6g of ISO 965-2, pitch diameter 8.862 to 8.994, middle 8.928; a nose flat an eighth of the pitch stands 3/8 of
+    # 1.299 under the pitch line: 9.85 / 2 - 8.928 / 2 + 0.4871
+    Check(
+        "screw_cutting.depth_to_pitch_diameter",
+        {"blank": 9.85, "least": 8.862, "most": 8.994, "pitch": 1.5},
+        0.9481,
+        1e-4,
+        ISO_965_2,
+    ),
+    # 1/2-13 2A of ASME B1.1, 0.4435 to 0.4485: (0.495 - 0.446) / 2 + 0.3248 / 13
+    Check(
+        "screw_cutting.depth_to_pitch_diameter",
+        {"blank": 0.495, "least": 0.4435, "most": 0.4485, "pitch": 1 / 13},
+        0.04948,
+        1e-5,
+        B1_1,
+    ),
     Check("screw_cutting.run_in_place", {"near": 0.25, "pitch": 0.1, "pitches": 3.0}, -0.05, 1e-9, GEOMETRY),
 ]
 

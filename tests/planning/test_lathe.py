@@ -32,18 +32,18 @@ PENCIL = {
     # 0.400 / cos 2.862°
     "spindle-thread-end-seat.travel-of-compound": "0.4005",
     "spindle-thread-end-seat-2.dial": "0.4150",
-    # 1/2-13: 0.64952 / 13 deep, less the 0.0025 that the blank of 0.495 is under on a side, over cos 29°; limits 0.4485
-    # and 0.4435 of the table
+    # 1/2-13: limits 0.4485 and 0.4435 of the table, middle 0.446; from the blank of 0.495 (0.495 - 0.446) / 2 and the
+    # 0.3248 / 13 that the flat nose stands under the pitch line, over cos 29°
     "spindle-stem-thread.depth": "0.0500",
-    "spindle-thread-end-stem-thread.infeed": "0.0543",
+    "spindle-thread-end-stem-thread.infeed": "0.0566",
     "spindle-stem-thread.upper": "0.4485",
     "spindle-stem-thread.lower": "0.4435",
     "spindle-stem-thread.wire": "0.0444",
     # 0.4485 + 3 * 0.0444 - 0.86603 / 13
     "spindle-stem-thread.over.upper": "0.5152",
     "spindle-stem-thread.over.lower": "0.5102",
-    # (0.0543 / 0.015)² = 13.1: fourteen passes, and two without infeed; the first goes to 0.0543 / √14
-    "spindle-thread-end-stem-thread.passes": "16",
+    # (0.0566 / 0.015)² = 14.2: fifteen passes, and two without infeed; the first goes to 0.0566 / √15
+    "spindle-thread-end-stem-thread.passes": "17",
     "spindle-thread-end-stem-thread-1.infeed": "0.0145",
     # held by the nose: 1-1/2 + 1/2 of body stand out; 4-1/16 of bar, 0.020 off the first end
     "spindle-nose.from": "2.0000",

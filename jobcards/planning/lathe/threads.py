@@ -126,7 +126,8 @@ def plan_single_point(
         ),
         line(
             "The depth is that of a tool whose nose is flat an eighth of the pitch: {depth} straight in, which is "
-            "{infeed} along the compound, counted from the touch on {stands}. A sharp tool goes deeper.",
+            "{infeed} along the compound, counted from the touch on {stands}. It brings the pitch diameter to the "
+            "middle of its limits; a sharp tool goes deeper, and the wires tell how far.",
             depth=depth,
             infeed=infeed,
             stands=stands,
@@ -161,18 +162,19 @@ def plan_single_point(
 
 
 def depth_to_cut(turn: Turning, cut_id: str, sizes: dict[str, Number]) -> tuple[Number, Number]:
-    """What the thread's blank measures now, and how deep the form goes below that."""
+    """What the thread's blank measures now, and how deep the tool goes below that for a thread within its limits."""
     bar = turn.route.blank.sizes["diameter"]
     stands = largest(turn.route.turned, sizes["from"].value, sizes["to"].value, bar)
-    if not sizes["root"].value < stands.value < sizes["diameter"].value - 1e-9:
-        return stands, sizes["thread depth"]  # as large as the thread, or told already
+    if not sizes["root"].value < stands.value <= sizes["diameter"].value + 1e-6:
+        return stands, sizes["thread depth"]  # told already
     depth = turn.work.of(cut_id).length(
         "deep",
-        screw_cutting.depth_from_blank,
-        "depth of the form from the touch on the blank",
-        full=sizes["thread depth"],
-        diameter=sizes["diameter"],
+        screw_cutting.depth_to_pitch_diameter,
+        "depth from the touch on the blank, to the middle of the limits of the pitch diameter",
         blank=stands,
+        least=sizes["pitch diameter, least"],
+        most=sizes["pitch diameter, most"],
+        pitch=sizes["thread pitch"],
     )
     return stands, depth
 
