@@ -78,3 +78,19 @@ def test_beside_a_tongue_metal_is_taken_and_the_tongue_stays() -> None:
     assert worked.away("bottom", ((0, 2), (0.30, 1.70))) == 0
     assert worked.away("bottom", ((0, 2), (0, 0.2947))) == 1
     assert worked.away("front", ((0, 2), (0, 1.25))) == pytest.approx(0.3585 / 1.25)
+
+
+def test_work_that_stays_in_the_vise_is_not_tapped_down_anew() -> None:
+    """The faceplate fixture is bored, then its circle of holes is drilled without loosening the vise."""
+    (hold,) = (s.hold for s in shipped("faceplate-fixture").set_ups if s.title.text == "circle of holes")
+    assert hold is not None
+    told = [as_text(each) for each in hold.instructions]
+    assert told[0].startswith("The work stays in the vise as it is, the front up")
+    assert not any("Tap the work down" in each or "Slide the work" in each for each in told)
+
+
+def test_work_that_is_turned_over_is_held_anew() -> None:
+    (hold,) = (s.hold for s in shipped("equalising-clamp").set_ups
+               if s.part == "rocker" and s.title.text == "pin seat, other side")  # fmt: skip
+    assert hold is not None
+    assert any("Tap the work down" in as_text(each) for each in hold.instructions)

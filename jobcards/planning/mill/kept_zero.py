@@ -5,7 +5,8 @@ from jobcards.planning.card import Touch
 from jobcards.planning.mill.zero import OPPOSITE, Zeros
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import Lie
-from jobcards.planning.words import line
+from jobcards.planning.route import Route
+from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work
 from jobcards.trade import locating
 from jobcards.trade.setups import FACES
@@ -69,6 +70,31 @@ def keep_zero(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros
         )
     in_order = tuple(sorted(touches, key=lambda touch: touch.axis))
     return Zeros(places, in_order, set_up.hold.against_fixed_jaw, set_up.hold.against_stop)
+
+
+def stays_in_vise(route: Route, set_up: SetUp) -> bool:
+    """Whether a single piece is still in the vise as the set-up before held it: nothing is loosened."""
+    place = [each.title for each in route.part.route].index(set_up.title)
+    hold, last = set_up.hold, route.part.route[place - 1] if place else None
+    if not set_up.keep_zero or hold is None or last is None or last.hold is None or hold.clamps:
+        return False
+    alone = route.work.ledger[f"{route.part_id}.quantity"].value == 1
+    return alone and last.machine == set_up.machine and lay(last.hold) == lay(hold)
+
+
+def lay(hold: Hold) -> tuple[str, ...]:
+    """In what the work lies, and which way round."""
+    return hold.holder, hold.up, hold.away, hold.against_stop, hold.on, hold.high_end
+
+
+def as_it_is(hold: Hold) -> Line:
+    """What is said of work that stays."""
+    return line(
+        "The work stays in the vise as it is, the {up} up, the {jaw} against the fixed jaw. Loosen nothing: its zero "
+        "would be lost.",
+        up=hold.up,
+        jaw=hold.away,
+    )
 
 
 def clamps_moved(work: Work, zero_id: str, set_up: SetUp, lying: Lie, before: Zeros) -> Zeros:

@@ -1,5 +1,7 @@
 """One holding at the mill: how it is held, where zero is, and its operations by the shape they cut."""
 
+from dataclasses import replace
+
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Operation, SetUp
 from jobcards.definition.shop_clamping import AnglePlate, TableClamps
@@ -11,7 +13,7 @@ from jobcards.planning.mill.angle_plate import plan_on_plate
 from jobcards.planning.mill.clamp_room import check_clamp_room
 from jobcards.planning.mill.clamped import plan_on_table
 from jobcards.planning.mill.cut import MillCut, MillCutter
-from jobcards.planning.mill.kept_zero import keep_zero
+from jobcards.planning.mill.kept_zero import as_it_is, keep_zero, stays_in_vise
 from jobcards.planning.mill.lettered import lettered
 from jobcards.planning.mill.notes import backlash_notes, flip_notes, travel_notes
 from jobcards.planning.mill.vise import Needs, plan_vise
@@ -51,6 +53,8 @@ def mill_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) -> 
     held = hold_at_mill(route, set_up, set_up_id, lying, zeros, sloped, mill) if zeros is not None else None
     if held is None or zeros is None:
         return None
+    if stays_in_vise(route, set_up):
+        held = replace(held, instructions=(as_it_is(hold), held.instructions[-1]))
     cuts = tuple(
         c for o in set_up.operations if (c := mill_cut(route, set_up, set_up_id, o, lying, zeros, mill)) is not None
     )
