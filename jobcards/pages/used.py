@@ -10,6 +10,11 @@ from jobcards.planning.number import Number
 from jobcards.tables import table
 from jobcards.trade.formula import FORMULAS, Formula
 
+IN_METRIC = {
+    "feet a minute": "metres a minute",
+    "inches a turn": "millimetres a turn",
+    "inches a tooth": "millimetres a tooth",
+}
 ROOT = "../../"  # from a card, a topic or a table to the site's root
 
 
@@ -21,7 +26,9 @@ def used_section(numbers: Iterable[Number]) -> list[Html]:
     names = sorted({number.table for number in numbers} - {""}, key=lambda name: table(name).title)
     if names:
         rows.append(
-            line("Tables", (link(f"{ROOT}tables/{place(n)}/index.html", owned(table(n).title, "table")) for n in names))
+            line(
+                "Tables", (link(f"{ROOT}tables/{place(n)}/index.html", owned(told(n, numbers), "table")) for n in names)
+            )
         )
     if not rows:
         return []
@@ -29,6 +36,13 @@ def used_section(numbers: Iterable[Number]) -> list[Html]:
         heading(2, "Formulas and tables used"),
         element("div", element("ul", *rows, class_="used"), data_search_exclude=""),
     ]
+
+
+def told(name: str, numbers: Iterable[Number]) -> str:
+    """A table's title; where a card in millimetres has turned its values, that is said in place of the inch unit."""
+    title, _, unit = table(name).title.partition(", ")
+    metric = any(number.unit.startswith("m") for number in numbers if number.table == name)
+    return f"{title}, turned into {IN_METRIC[unit]}" if metric and unit in IN_METRIC else table(name).title
 
 
 def by_topic(keys: Iterable[str]) -> dict[str, list[Formula]]:

@@ -7,6 +7,7 @@ from jobcards import quantity
 from jobcards.source import Source
 from jobcards.trade.formula import Formula, formula_of
 
+WHOLE_DEGREE = 1e-9  # an angle no farther from a whole one is shown as one
 HOW_IT_LIES = "how this set-up lies"
 COUNTED = "counted"
 PLACES = {
@@ -71,6 +72,8 @@ class Show:
             value = quantity.round_to_step(value, self.step)
         if self.minutes:
             return quantity.show_angle(value, minutes=True)
+        if unit == "deg" and self.places is None and min(value % 1, -value % 1) < WHOLE_DEGREE:
+            return quantity.show(value, unit, 0)  # 45° and not 45.00°
         return quantity.show(value, unit, PLACES.get(unit, 3) if self.places is None else self.places)
 
 

@@ -22,7 +22,7 @@ PENCIL = {
     # 12 * 80 / (3.1416 * 0.75) = 407; the step below is 325
     "v-block-v-v-v-cutter.rpm": "325",
     # half of the angle of the V
-    "v-block-with-the-head-tilted-v-with-the-head-tilted-v-3-4-end-mill.tilt": "45.00",
+    "v-block-with-the-head-tilted-v-with-the-head-tilted-v-3-4-end-mill.tilt": "45",
     # the line is scribed half of 1.750 from the back
     "v-block-with-the-head-tilted-v-with-the-head-tilted.x-preset": "−0.8750",
     # (0.700 - 0.250) / 2

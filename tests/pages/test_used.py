@@ -9,6 +9,7 @@ from jobcards.trade.formula import FORMULAS
 from tests.pages.engine import to_html
 from tests.pages.reading import PageReader
 from tests.planning.cards import clamp
+from tests.planning.test_inspection import shipped
 
 CARD = "../../jobs/equalising-clamp/index.html"
 
@@ -67,3 +68,11 @@ def test_a_formula_and_a_table_lead_back_to_a_number_of_the_card() -> None:
 
 def test_a_formula_that_no_card_uses_says_nothing() -> None:
     assert "Used on" not in formulas.topic_page("locating", formulas.topics()["locating"])
+
+
+def test_a_metric_card_does_not_speak_of_feet_and_inches() -> None:
+    """Its speeds and feeds are turned into millimetres and metres; the tables' pages keep the unit they are in."""
+    html = " ".join(used_section(shipped("hex-locking-screw").ledger))
+    assert "metres a minute" in html and "millimetres a turn" in html
+    assert "feet a minute" not in html and "inches a turn" not in html
+    assert "feet a minute" in " ".join(used_section(clamp().ledger))

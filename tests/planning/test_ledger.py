@@ -58,4 +58,14 @@ def test_a_line_reads_with_its_units() -> None:
     written = line(
         "Set {x} at {a}.", x=ledger.given("x", 0.5, "in", "x", COMMON), a=ledger.given("a", 30, "deg", "a", COMMON)
     )
-    assert as_text(written) == "Set 0.5000\u00a0in at 30.00°."
+    assert as_text(written) == "Set 0.5000\u00a0in at 30°."
+
+
+def test_a_whole_angle_is_shown_as_one() -> None:
+    """45° as it is written and 90° less 45° too; a half and a near miss keep two places, a sine bar three."""
+    ledger = Ledger("in")
+    shown = [
+        ledger.given(f"angle-{count}", value, "deg", "an angle", "the job's definition", show=Show(places=places)).shown
+        for count, (value, places) in enumerate(((45.0, None), (22.5, None), (44.999, None), (45.0, 3)))
+    ]
+    assert shown == ["45", "22.50", "45.00", "45.000"]

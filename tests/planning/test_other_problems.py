@@ -36,7 +36,7 @@ NONE: Swap = ("title: Hardened", "title: Hardened")
         (("order: [front, top, bottom, back,", "order: [front, top, bottom,"), NONE, "nothing is left on the back"),
         (("machine: power saw", "machine: lathe"), NONE, "saw is not done on the lathe; write machine: power saw"),
         (("with: saw blade", "with: file"), NONE, "“file” is no saw blade; write saw blade"),
-        (("angle: 90° ±0.5°", "angle: 60° ±0.5°"), NONE, "the tool is ground to 90.00° and the groove is 60.00°"),
+        (("angle: 90° ±0.5°", "angle: 60° ±0.5°"), NONE, "the tool is ground to 90° and the groove is 60°"),
         (("root: 0.005", "root: 0.010"), NONE, "tip is 0.005 wide and the bottom of the groove 0.010"),
         (("angle: angle, root", "tilt: 45°, angle: angle, root"), NONE, "cut by shaper tool have no tilt"),
         (("inspect: [step width, hole]", "inspect: [step widht, hole]"), NONE, "no size is called “step widht”"),

@@ -26,7 +26,7 @@ PENCIL = {
     "jaw-teeth-teeth-shaper-v-tool.wanted": "144",
     "jaw-teeth-teeth-shaper-v-tool.strokes": "118",
     # half of 90°; 0.0525 / cos 45° = 0.07425
-    "jaw-teeth-teeth-shaper-v-tool.head": "45.00",
+    "jaw-teeth-teeth-shaper-v-tool.head": "45",
     "jaw-teeth-teeth-shaper-v-tool.flank": "0.0742",
     # a tool 1/8 wide with its right side at the wall, 3/16 from the end; and at the end itself
     "jaw-ledge-ledge-shaper-roughing-tool-wall.left-side": "0.0630",

@@ -31,7 +31,7 @@ from tests.planning.cards import changed
         (
             ("serration tilt: 45°", "serration tilt: 50°"),
             (),
-            ("the head tilts 45.00° and the grooves need 50.00°", "V-cutter"),
+            ("the head tilts 45° and the grooves need 50°", "V-cutter"),
         ),
         (("daylight: 3/32 ±", "daylight: 0.8 ±"), (), ("misses the work", "look at the sizes of “seat”")),
         (("relief angle: 3° ±0.25°", "relief angle: 30° ±0.25°"), (), ("jaw", "protractor")),

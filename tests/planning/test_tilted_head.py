@@ -38,15 +38,15 @@ def cut_in(card: Card, set_up: str) -> Cut:
 
 LEANS = {
     # By the end the head leans to the side of the edge; at 45° the cutter's side makes the edge across from it.
-    "ends": ("left", ("end", "side"), "45.00"),
+    "ends": ("left", ("end", "side"), "45"),
     # 60° is past the head's 45°: the side cuts it at 30° from upright, and the head leans away from the edge.
-    "nose": ("right", ("side",), "30.00"),
+    "nose": ("right", ("side",), "30"),
     # A face mill cuts with its end only. The front is toward you, with the bottom up and the back at the fixed jaw.
-    "lip": ("toward you", ("end",), "30.00"),
-    "long vee": ("toward you", (), "45.00"),
-    "cross vee": ("left", (), "45.00"),
+    "lip": ("toward you", ("end",), "30"),
+    "long vee": ("toward you", (), "45"),
+    "cross vee": ("left", (), "45"),
     # The flank toward the left end stands at the tilt; with the back up and the top at the jaw it looks to the right.
-    "teeth": ("right", (), "35.00"),
+    "teeth": ("right", (), "35"),
 }
 
 
@@ -87,7 +87,7 @@ def test_the_groove_along_the_table_is_read_across_it() -> None:
 def test_the_card_says_how_it_leans_and_how_it_comes_back() -> None:
     said = {s.title.text: [as_text(note) for note in (*s.first, *s.after)] for s in demo().set_ups}
     assert any("leans to the right, seen from in front" in note for note in said["teeth"])
-    assert any("Nod the head 45.00° so that the spindle's upper end leans toward you" in n for n in said["long vee"])
+    assert any("Nod the head 45° so that the spindle's upper end leans toward you" in n for n in said["long vee"])
     for set_up in LEANS:
         assert sum(note.startswith("Back to square") for note in said[set_up]) == 1
         assert sum("head" in note and "leans" in note for note in said[set_up]) == 1
@@ -101,8 +101,8 @@ def test_no_height_is_set_on_the_face_when_the_edge_is_touched() -> None:
 KEYED = "      keyed: {shape: slot, from: back, along: y, centre: 3, width: 1/2, depth: 1/8}\n"
 PROBLEMS: list[tuple[Swaps, Swaps, str]] = [
     ((), (("    head nods: 45°                    # toward you and away\n", ""),), "the head tilts sideways only"),
-    ((), (("head nods: 45°", "head nods: 20°"),), "the head nods 20.00° and “lip” needs 30.00°"),
-    ((), (("head tilts: 45° ", "head tilts: 30° "),), "the head tilts 30.00° and “ends” needs 45.00°"),
+    ((), (("head nods: 45°", "head nods: 20°"),), "the head nods 20° and “lip” needs 30°"),
+    ((), (("head tilts: 45° ", "head tilts: 30° "),), "the head tilts 30° and “ends” needs 45°"),
     ((("size: 3/16}", "size: 3/16, angle: 40°}"),), (), "leaning to one side and to the other"),
     ((("edges: [left end, right end]", "edges: [left end, front]"),), (), "run along the table and across it"),
     ((("size: 3/16, angle: 60°", "size: 7/8, angle: 60°"),), (), "and the flute length of “3/4 end mill” is 1-5/8"),

@@ -61,7 +61,7 @@ def test_with_the_left_end_high_the_bottom_lies_to_the_left(tmp_path: Path) -> N
 def test_the_angle_gauge_is_gathered_and_taken_out_before_cutting() -> None:
     hold = set_up(demo(), "corner").hold
     assert hold is not None and hold.kind == "angle gauge in vise"
-    assert hold.sizes["tilt"].shown == "45.00"
+    assert hold.sizes["tilt"].shown == "45"
     # the block stands (2 + 1-1/2) sin 45° = 2.4749 high; jaws 1-3/4, parallels 1/2
     assert (hold.sizes["grip"].shown, hold.sizes["proud"].shown) == ("1.2500", "1.2249")
     assert any("take the block out before cutting" in as_text(said) for said in hold.instructions)
@@ -76,13 +76,13 @@ PROBLEMS: list[tuple[tuple[Swap, ...], str]] = [
         "“corner” falls toward the left end, and the right end stands",
     ),
     ((("edges: left end, size", "edges: [left end, right end], size"),), "cut one edge at a time"),
-    ((("size: 1/4}", "size: 1/4, angle: 30°}"),), "“45 degree block” sets the work at 45.00°, and it wants 30.00°"),
+    ((("size: 1/4}", "size: 1/4, angle: 30°}"),), "“45 degree block” sets the work at 45°, and it wants 30°"),
     (
         ((CORNER, CORNER.replace(", high end: left end", "")),),
         "the end that stands higher on the 45 degree block is missing",
     ),
     (((CORNER, CORNER.replace("left end", "top")),), "the top cannot stand higher while the top is up"),
-    ((("angle: 90°, width: 0.600", "angle: 80°, width: 0.600"),), "“45 degree block” sets the work at 45.00°"),
+    ((("angle: 90°, width: 0.600", "angle: 80°, width: 0.600"),), "“45 degree block” sets the work at 45°"),
     (
         (("centre: 1.200, angle", "centre: 1.200, start: 1/2, angle"),),
         "“vee” has a closed end, and the corner of an end",
