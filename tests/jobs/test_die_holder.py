@@ -10,14 +10,16 @@ from tests.planning.cards import shipped
 
 CARD = shipped("die-holder")
 PENCIL = {
-    # thin end 0.700 - 2.5 * 0.59941 / 12 = 0.5751; half the difference for each inch: 0.12488 / 2 * 5.125 / 2.5
+    # thin end 0.703 - 2.5 * 0.59941 / 12 = 0.5781; half the difference for each inch: 0.12488 / 2 * 5.125 / 2.5
     "arbor-taper-taper.set-over": "0.1280",
-    # from the bar touched at 1-1/8: 1.125 - 0.5751 = 0.5499, to half a mark
-    "arbor-taper-taper-3.dial": "0.5500",
-    # touched anew on the 0.700 blank, 0.1 from its end, once the tailstock has brought it nearer; the end lies nearer
-    # still, by 0.1 * 0.59941 / 12 = 0.0050 on the diameter, so that a cut through there leaves it 0.6950: 1.125 - 0.695
-    "arbor-taper-taper-touch.thin-end": "0.6950",
-    "arbor-taper-taper-touch.dial": "0.4300",
+    # 0.003 over the mouth of the socket, and 0.04995 to an inch
+    "requirement-collar-clear-of-the-tailstock": "0.0601",
+    # from the bar touched at 1-1/8: 1.125 - 0.5781 = 0.5469, to half a mark
+    "arbor-taper-taper-3.dial": "0.5470",
+    # touched anew on the 0.703 blank, 0.1 from its end, once the tailstock has brought it nearer; the end lies nearer
+    # still, by 0.1 * 0.59941 / 12 = 0.0050 on the diameter, so that a cut through there leaves it 0.6980: 1.125 - 0.698
+    "arbor-taper-taper-touch.thin-end": "0.6980",
+    "arbor-taper-taper-touch.dial": "0.4270",
     # the seat's drill, 7/8 at 118°, goes so deep that its lips come to the floor at the edge of the guide bore:
     # 13/32 + 0.6255 / 2 / tan 59°; no deeper, or the bore's edge is spoiled
     "body-die-end-die-seat.depth": "0.594",
