@@ -8,6 +8,7 @@ from jobcards.pages import html, qr, wall_strokes
 from jobcards.pages.dividing import move_in_short
 from jobcards.pages.html import Html, element, escape, heading, join
 from jobcards.pages.wall_layout import Block, arrange
+from jobcards.pages.wall_sizes import sizes_told
 from jobcards.pages.writing import Writer, furniture, owned, tick
 from jobcards.planning.bought import in_short
 from jobcards.planning.card import Card, Cut, FeaturePlan, HoldPlan, InspectionRow, Position, SetUpPlan, Touch
@@ -19,61 +20,8 @@ MOST_PLACES = 4
 MOST_HOLES = 24  # no pitch and count tells where the holes of a circle or a grid are
 HOLES = ("spot", "drill", "plunge", "counterbore", "bore", "ream", "tap", "countersink", "lay out")
 MOST_LIMITS = 8
-# What a line on the wall tells of each kind of cut; the place itself says the rest.
-SIZES_OF = {
-    "spot": ("depth",),
-    "drill": ("depth",),
-    "plunge": ("depth",),
-    "counterbore": ("depth",),
-    "bore": ("diameter", "depth"),
-    "ream": ("depth",),
-    "tap": ("depth",),
-    "countersink": ("depth",),
-    "hand tap": ("depth",),
-    "hand ream": (),
-    "hand countersink": (),
-    "lay out": (),
-    "grooves": ("depth",),
-    "tilted edges": ("touch", "depth"),
-    "slope": ("depth", "angle"),
-    "cornered vee": ("depth",),
-    "strokes": ("depth",),
-    "plunged strokes": ("depth",),
-    "vee grooves": ("depth", "angle"),
-    "shaped": ("depth",),
-    "shaped vee": ("depth", "head over", "along"),
-    "saw": ("length",),
-    "harden": ("temperature", "soak"),
-    "case harden": ("temperature", "time at heat"),
-    "temper": ("temperature", "soak"),
-    "assemble": (),
-    "measure": ("least", "most"),
-    "flats": ("depth", "across", "over"),
-    "keyway": ("depth", "over"),
-    "turn": ("diameter",),
-    "turn chamfer": ("size",),
-    "part off": (),
-    "nick": ("diameter",),
-    "turn groove": ("diameter",),
-    "taper by compound": ("scale", "travel"),
-    "taper by set-over": ("set-over",),
-    "taper by form": ("angle",),
-    "turn radius": ("radius",),
-    "thread": ("infeed angle", "length"),
-    "bore thread": ("infeed angle", "length"),
-    "bore groove": ("diameter",),
-    "knurl": ("pitch", "length"),
-    "turn bore": ("diameter",),
-    "bore taper": ("scale", "travel"),
-    "centre drill": ("mouth",),
-    "lathe drill": (),
-    "lathe spot": (),
-    "lathe ream": (),
-    "lathe tap": (),
-}
 SET_RATES = ("speed", "feed", "strokes")
 LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "bore thread", "taper by compound", "taper by set-over")
-LEAVE_OR_TAKE = ("leave", "take off", "size")
 UNSAID = ("in", "mm", "1")  # the head of the sheet tells the unit of every length
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
 
@@ -207,17 +155,6 @@ def runs(cuts: Sequence[Cut]) -> list[list[Cut]]:
 def shown(cut: Cut, key: str) -> str:
     """A rate as it is read; nothing when it has none."""
     return cut.rates[key].shown if key in cut.rates else ""
-
-
-def sizes_told(cut: Cut) -> dict[str, Number]:
-    """The sizes that the wall tells of a cut: those of its kind, or else what it leaves or takes off."""
-    if cut.kind in SIZES_OF:
-        return {name: cut.sizes[name] for name in SIZES_OF[cut.kind] if name in cut.sizes}
-    return {
-        name: cut.sizes[name]
-        for name in LEAVE_OR_TAKE
-        if name in cut.sizes and (name == "leave" or "leave" not in cut.sizes)
-    }
 
 
 def common_places(cuts: Sequence[Cut]) -> tuple[Position, ...]:
