@@ -99,11 +99,17 @@ def suits(asked: MillCut) -> bool:
     if {"from", "to"} & set(sizes):
         wrong = f"“{name}” has a closed end, and the corner of an end mill runs out of tilted work at both"
         wrong_cutter(asked, wrong, "lay the work level and take a V-cutter, or let the groove run out")
-    flank = work.of(asked.id).length(
+    check_flank(asked)
+    return len(work.problems) == before
+
+
+def check_flank(asked: MillCut) -> None:
+    """The cutter's end and its side reach over a whole flank of the groove."""
+    name, sizes = asked.feature.name, asked.feature.sizes
+    flank = asked.work.of(asked.id).length(
         "flank", vees.flank_feed, f"{name}: length of a flank", depth=sizes["depth"], angle=sizes["angle"]
     )
     for size in ("diameter", "flute length"):
         if size in asked.tool.sizes and asked.tool.sizes[size].value < flank.value:
             wrong = f"a flank of “{name}” is {flank.shown} long, and the cutter's {size} {asked.tool.sizes[size].shown}"
             wrong_cutter(asked, wrong, "take a larger end mill")
-    return len(work.problems) == before

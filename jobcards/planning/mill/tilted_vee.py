@@ -11,12 +11,13 @@ from jobcards.planning.mill.cut import MillCut
 from jobcards.planning.mill.holes import hand_turns
 from jobcards.planning.mill.milled import machine_axis, run_and_time
 from jobcards.planning.mill.suits import ANGLE_HAIR, wrong_cutter
+from jobcards.planning.mill.tilted_groove import check_flank
 from jobcards.planning.mill.tilted_head import can_lean, groove_leaning, position
 from jobcards.planning.number import Number
 from jobcards.planning.orientation import reading
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
-from jobcards.trade import side_milling, vees
+from jobcards.trade import side_milling
 
 FED = {
     "x": "Feed across the work, toward you and back; the corner of the cutter is the bottom of the groove.",
@@ -111,11 +112,5 @@ def tilted_head_suits(asked: MillCut, axis: str, tilt: Number) -> bool:
             f"set the cutter's corner to a scribed line: zero: [{{line: {sizes['centre'].shown}, from: {low}}}]",
         )
         return False
-    flank = work.of(asked.id).length(
-        "flank", vees.flank_feed, f"{name}: length of a flank", depth=sizes["depth"], angle=sizes["angle"]
-    )
-    for size in ("diameter", "flute length"):
-        if size in asked.tool.sizes and asked.tool.sizes[size].value < flank.value:
-            wrong = f"a flank of “{name}” is {flank.shown} long, and the cutter's {size} {asked.tool.sizes[size].shown}"
-            wrong_cutter(asked, wrong, "take a larger end mill")
+    check_flank(asked)
     return len(work.problems) == before
