@@ -9,7 +9,7 @@ from jobcards.planning.mill.vise import vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.round_work.jaws import clear_of_jaws
 from jobcards.planning.round_work.on_edge import on_edge
-from jobcards.planning.round_work.on_table import BLOCK_KEYS, plan_in_blocks
+from jobcards.planning.round_work.on_table import block_sizes, plan_in_blocks
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, holding, locating, milling
@@ -267,12 +267,9 @@ def plan_in_block(
     hold = set_up.hold
     assert hold is not None
     shop_id = f"shop-{slug(hold.on)}"
-    own = work.shop_lengths(shop_id, block, BLOCK_KEYS)
-    if len(own) < len(BLOCK_KEYS):
-        lacking = " and ".join(key for words, key in BLOCK_KEYS.items() if words not in own)
-        work.problem(hold.place("on"), f"the shop file does not tell the {lacking} of “{hold.on}”", "add them there")
+    own = block_sizes(work, hold, block)
+    if own is None:
         return None
-    own["block angle"] = work.shop_angle(f"{shop_id}.angle", block.angle, "between the sides of the V")
     held, _ = held_diameter(work, hold, shape)
     largest = work.shop_length(f"{shop_id}.largest", block.largest, "largest diameter it takes")
     if held.value > largest.value:

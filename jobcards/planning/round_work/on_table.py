@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import SetUp
+from jobcards.definition.job import Hold, SetUp
 from jobcards.definition.shop_clamping import TableClamps
 from jobcards.planning.card import ClampPlan, Cut, FeaturePlan, HoldPlan, ShapePlan
 from jobcards.planning.mill.clamp_room import widths_of
@@ -35,13 +35,9 @@ def plan_in_blocks(
     assert hold is not None
     block, straps = work.shop.holding[hold.on], work.shop.holding[hold.holder]
     assert isinstance(block, kit.VBlock) and isinstance(straps, TableClamps)
-    shop_id = f"shop-{slug(hold.on)}"
-    own = work.shop_lengths(shop_id, block, BLOCK_KEYS)
-    if len(own) < len(BLOCK_KEYS):
-        lacking = " and ".join(key for words, key in BLOCK_KEYS.items() if words not in own)
-        work.problem(hold.place("on"), f"the shop file does not tell the {lacking} of “{hold.on}”", "add them there")
+    own = block_sizes(work, hold, block)
+    if own is None:
         return None
-    own["block angle"] = work.shop_angle(f"{shop_id}.angle", block.angle, "between the sides of the V")
     over = over_block(work, set_up_id, set_up, block, held, own)
     if over is None:
         return None
@@ -62,6 +58,18 @@ def plan_in_blocks(
     sizes["stick-out"] = end_out(work, set_up_id, hold.out, shape, clamps)
     words = tuple(block_words(work, set_up, clamps, sizes))
     return HoldPlan(KIND, from_shop(hold.on), sizes, out=hold.out, instructions=words, clamps=clamps)
+
+
+def block_sizes(work: Work, hold: Hold, block: kit.VBlock) -> dict[str, Number] | None:
+    """The V-block's own sizes; a problem where the shop file does not tell them all."""
+    shop_id = f"shop-{slug(hold.on)}"
+    own = work.shop_lengths(shop_id, block, BLOCK_KEYS)
+    if len(own) < len(BLOCK_KEYS):
+        lacking = " and ".join(key for words, key in BLOCK_KEYS.items() if words not in own)
+        work.problem(hold.place("on"), f"the shop file does not tell the {lacking} of “{hold.on}”", "add them there")
+        return None
+    own["block angle"] = work.shop_angle(f"{shop_id}.angle", block.angle, "between the sides of the V")
+    return own
 
 
 def over_block(
