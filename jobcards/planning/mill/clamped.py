@@ -34,27 +34,12 @@ def plan_on_table(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
     straps = work.shop.holding.get(hold.holder)
     assert isinstance(straps, TableClamps)
     sizes = strap_sizes(work, hold_id, hold.holder, straps)
-    nothing = work.ledger.given("on-the-table", 0.0, work.unit, "work lying on the table", "how this set-up lies")
-    chosen = packing_for(work, set_up, needs, sizes["reach"])
-    sizes.update(chosen or {"parallel height": nothing})
-    if needs.below is not None and sizes["parallel height"].value < needs.below.value - TINY:
-        work.problem(
-            hold.place("on"),
-            f"a cutter that comes through wants {needs.below.shown} below the work, and the table is there",
-            "write on: packing, as high as that, clear of what comes through",
-        )
-    top = work.of(hold_id).length(
-        "top",
-        milling.support_height,
-        "upper face over the table",
-        base=sizes["parallel height"],
-        rise=lying.along("z"),
-    )
+    top = top_over(work, hold_id, set_up, lying, needs, sizes, "table")
     clamps = clamp_places(work, hold_id, set_up, lying.shape, hold.up)
     heel_of(work, hold_id, set_up, sizes, top)
     check_number(work, set_up, straps)
     check_slots(work, set_up, lying, clamps, sizes, mill)
-    if chosen:
+    if "parallel thickness" in sizes:
         check_packing(work, set_up, lying, clamps, sizes)
     if hold.trued_by:
         trued = list(against_keys(work, hold_id, set_up, clamps, sizes, top, needs))
@@ -70,6 +55,30 @@ def plan_on_table(work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Ne
         hold.far_side,
         instructions=tuple(words),
         clamps=clamps,
+    )
+
+
+def top_over(
+    work: Work, hold_id: str, set_up: SetUp, lying: Lie, needs: Needs, sizes: dict[str, Number], table: str
+) -> Number:
+    """How high the upper face stands, on packing or straight on the table; what lies under the work joins its sizes."""
+    hold = set_up.hold
+    assert hold is not None
+    nothing = work.ledger.given("on-the-table", 0.0, work.unit, "work lying on the table", "how this set-up lies")
+    chosen = packing_for(work, set_up, needs, sizes["reach"])
+    sizes.update(chosen or {"parallel height": nothing})
+    if needs.below is not None and sizes["parallel height"].value < needs.below.value - TINY:
+        work.problem(
+            hold.place("on"),
+            f"a cutter that comes through wants {needs.below.shown} below the work, and the {table} is there",
+            "write on: packing, as high as that, clear of what comes through",
+        )
+    return work.of(hold_id).length(
+        "top",
+        milling.support_height,
+        "upper face over the table",
+        base=sizes["parallel height"],
+        rise=lying.along("z"),
     )
 
 

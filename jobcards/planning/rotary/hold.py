@@ -13,8 +13,8 @@ from jobcards.planning.mill.clamped import (
     clamp_places,
     heel_of,
     in_job,
-    packing_for,
     strap_sizes,
+    top_over,
 )
 from jobcards.planning.mill.vise import Needs
 from jobcards.planning.number import Number
@@ -24,7 +24,7 @@ from jobcards.planning.shapes.patterns import DRAWN
 from jobcards.planning.shapes.place import ALONG, AXES
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_shop, slug
-from jobcards.trade import milling, stackups
+from jobcards.trade import stackups
 from jobcards.trade.setups import FACES
 
 KIND = "on rotary table"
@@ -74,22 +74,11 @@ def plan_rotary_hold(
         return None
     name, kit = straps
     sizes = {**own, **strap_sizes(work, set_up_id, name, kit)}
-    nothing = work.ledger.given("on-the-table", 0.0, work.unit, "work lying on the table", "how this set-up lies")
-    chosen = packing_for(work, set_up, needs, sizes["reach"])
-    sizes.update(chosen or {"parallel height": nothing})
-    if needs.below is not None and sizes["parallel height"].value < needs.below.value - TINY:
-        work.problem(
-            hold.place("on"),
-            f"a cutter that comes through wants {needs.below.shown} below the work, and the rotary table is there",
-            "write on: packing, as high as that, clear of what comes through",
-        )
-    top = work.of(set_up_id).length(
-        "top", milling.support_height, "upper face over the table", base=sizes["parallel height"], rise=lying.along("z")
-    )
+    top = top_over(work, set_up_id, set_up, lying, needs, sizes, "rotary table")
     clamps = clamp_places(work, set_up_id, set_up, lying.shape, hold.up)
     heel_of(work, set_up_id, set_up, sizes, top)
     check_number(work, set_up, kit)
-    if chosen:
+    if "parallel thickness" in sizes:
         sizes["packing at"] = packing_at(work, set_up_id, clamps)
         check_packing(work, set_up, clamps, sizes)
     stood = list(clamp_words(clamps, hold.up, sizes))
