@@ -42,14 +42,23 @@ def plan_centre(turn: Turning, cut_id: str, operation: Operation, feature: Featu
     )
 
 
-def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
-    """A hole drilled from the tailstock, for a bore, a reamer or a tap, or to size."""
+def pointed(turn: Turning, operation: Operation) -> CutterPlan | None:
+    """A drill as the shop has it; a problem where its diameter or its point is not told."""
     work = turn.work
     tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
     if "diameter" not in tool.sizes or "point" not in tool.sizes:
         work.problem(
             operation.place("cutter"), f"“{operation.cutter}” has no diameter and point", "write them in the shop"
         )
+        return None
+    return tool
+
+
+def plan_drill(turn: Turning, cut_id: str, operation: Operation, feature: FeaturePlan) -> Cut | None:
+    """A hole drilled from the tailstock, for a bore, a reamer or a tap, or to size."""
+    work = turn.work
+    tool = pointed(turn, operation)
+    if tool is None:
         return None
     own, before = tool.sizes["diameter"], turn.route.opened.get(feature.name)
     if before is not None and before.value >= own.value:

@@ -1,10 +1,9 @@
 """A hole on the axis started with a centre drill or a spot drill, so that the drill does not wander."""
 
 from jobcards.definition.job import Operation
-from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.common import Turning, tailstock_show
-from jobcards.planning.lathe.ends import drilled
+from jobcards.planning.lathe.ends import drilled, pointed
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job, slug
@@ -101,11 +100,8 @@ def centre_start(turn: Turning, cut_id: str, operation: Operation) -> dict[str, 
 def spot_start(turn: Turning, cut_id: str, operation: Operation) -> dict[str, Number] | None:
     """The depth of a spot drill and the mouth that it opens."""
     work = turn.work
-    tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
-    if "diameter" not in tool.sizes or "point" not in tool.sizes:
-        work.problem(
-            operation.place("cutter"), f"“{operation.cutter}” has no diameter and point", "write them in the shop"
-        )
+    tool = pointed(turn, operation)
+    if tool is None:
         return None
     depth = work.rule("spot depth")
     mouth = work.of(cut_id).length(
