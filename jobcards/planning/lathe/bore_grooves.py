@@ -4,7 +4,7 @@ from jobcards.definition.job import Operation
 from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.bores import check_bar, wall_dial
 from jobcards.planning.lathe.common import Turning, common, dial_place, texts
-from jobcards.planning.lathe.grooves import plunges
+from jobcards.planning.lathe.grooves import edge_touched, goes_between, plunges
 from jobcards.planning.lathe.open_holes import open_hole
 from jobcards.planning.rates import feed_time
 from jobcards.planning.words import line
@@ -34,12 +34,7 @@ def plan_bore_groove(turn: Turning, cut_id: str, operation: Operation, feature: 
     tool, found = common(turn, cut_id, operation, "parting", "parting", "roughing", sizes["diameter"])
     check_bar(turn, operation, tool.sizes, before, sizes["far"])
     width = tool.sizes["width"]
-    if width.value > sizes["width"].value + 1e-9:
-        work.problem(
-            operation.place("cutter"),
-            f"the tool is {width.shown} wide and “{feature.name}” {sizes['width'].shown}",
-            "take a narrower tool",
-        )
+    if not goes_between(turn, operation, feature, width):
         return None
     deep = work.of(cut_id).length(
         "deep", stackups.half_tolerance, "how deep the tool goes, on the radius", low=before, high=sizes["diameter"]
@@ -49,10 +44,7 @@ def plan_bore_groove(turn: Turning, cut_id: str, operation: Operation, feature: 
     positions = tuple(dial_place(turn, cut_id, line("edge at"), dial, place) for place in places)
     time = feed_time(work, cut_id, deep, found["feed"], None)
     words = [
-        line(
-            "Set the carriage to nothing with the tool's edge toward the {end} flush with the faced end.",
-            end=turn.free_end,
-        ),
+        edge_touched(turn),
         line(
             "Touch the wall of the bore, {before}, on the side toward you; set the cross-slide dial to nothing. The "
             "tool goes outward, toward you: the dial counts backwards, as its minus says.",

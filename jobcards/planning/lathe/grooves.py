@@ -6,7 +6,7 @@ from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.touching import half_of, touch_anew
 from jobcards.planning.number import Number
-from jobcards.planning.words import line
+from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
 from jobcards.trade import cutting, grooves, milling, stackups, turning
 
@@ -23,12 +23,7 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
     tool, found = common(turn, cut_id, operation, "parting", "parting", "roughing", met)
     near = turn.from_free_end(turn.near(sizes), f"{feature.name}: nearer side from the faced end", f"{cut_id}.near")
     width, bottom = tool.sizes["width"], sizes["diameter"]
-    if width.value > sizes["width"].value + 1e-9:
-        work.problem(
-            operation.place("cutter"),
-            f"the tool is {width.shown} wide and “{feature.name}” {sizes['width'].shown}",
-            "take a narrower tool",
-        )
+    if not goes_between(turn, operation, feature, width):
         return None
     deep = work.of(cut_id).length(
         "deep", stackups.half_tolerance, "how deep the tool goes, on the radius", low=bottom, high=met
@@ -46,10 +41,7 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
     time = rates.feed_time(work, cut_id, deep, found["feed"], None)
     words = [
         *anew,
-        line(
-            "Set the carriage to nothing with the tool's edge toward the {end} flush with the faced end.",
-            end=turn.free_end,
-        ),
+        edge_touched(turn),
         line(
             "Feed straight in until {bottom} is left across the bottom; measure before the last of it.", bottom=bottom
         ),
@@ -69,6 +61,27 @@ def plan_groove(turn: Turning, cut_id: str, operation: Operation, feature: Featu
         why=said["why"],
         check=said["check"],
         caution=said["caution"],
+    )
+
+
+def goes_between(turn: Turning, operation: Operation, feature: FeaturePlan, width: Number) -> bool:
+    """Whether the tool is no wider than the groove."""
+    wide = feature.sizes["width"]
+    if width.value <= wide.value + 1e-9:
+        return True
+    turn.work.problem(
+        operation.place("cutter"),
+        f"the tool is {width.shown} wide and “{feature.name}” {wide.shown}",
+        "take a narrower tool",
+    )
+    return False
+
+
+def edge_touched(turn: Turning) -> Line:
+    """Which edge of the tool the carriage counts by."""
+    return line(
+        "Set the carriage to nothing with the tool's edge toward the {end} flush with the faced end.",
+        end=turn.free_end,
     )
 
 
