@@ -183,6 +183,27 @@ def check_grip(route: Route, set_up_id: str, set_up: SetUp, feature: FeaturePlan
         )
 
 
+def put_in(
+    route: Route, set_up_id: str, set_up: SetUp, feature: FeaturePlan, chuck: kit.Chuck | None, depth: Number
+) -> tuple[Number, Number, Line]:
+    """How far the work stands out, how much of it is held, and in words how it is put in. Without a chuck: a collet.
+
+    `depth`: the length of the jaws or of the collet's grip.
+    """
+    assert set_up.hold is not None
+    if seated(route, set_up.hold.out, feature):
+        holds_on = ("knurl", "turned thread") if chuck is None else ("knurl",)
+        out, plain = against_shoulder(route, set_up_id, set_up, feature, holds_on)
+        grip = depth if depth.value <= plain.value else plain
+        stop = "the collet's face" if chuck is None else "the jaws"
+        where = line("pushed back until the shoulder lies against " + stop)
+    else:
+        out, grip = without_shoulder(route, set_up_id, set_up, feature, chuck, depth)
+        where = line("standing out {out}", out=out)
+    check_grip(route, set_up_id, set_up, feature, grip)
+    return out, grip, where
+
+
 def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chuck) -> HoldPlan | None:
     """Held in jaws by a diameter: a shoulder against the jaws, or so far out as the work asks."""
     work, hold = route.work, set_up.hold
@@ -197,14 +218,7 @@ def plan_on_diameter(route: Route, set_up_id: str, set_up: SetUp, chuck: kit.Chu
         work.problem(
             hold.place("by"), f"the {hold.holder} takes {largest_held.shown}, not {held.shown}", "hold it by another"
         )
-    if seated(route, hold.out, feature):
-        out, plain = against_shoulder(route, set_up_id, set_up, feature, ("knurl",))
-        grip = depth if depth.value <= plain.value else plain
-        where = line("pushed back until the shoulder lies against the jaws")
-    else:
-        out, grip = without_shoulder(route, set_up_id, set_up, feature, chuck, depth)
-        where = line("standing out {out}", out=out)
-    check_grip(route, set_up_id, set_up, feature, grip)
+    out, grip, where = put_in(route, set_up_id, set_up, feature, chuck, depth)
     runout = work.shop_length(f"shop-{slug(hold.holder)}.runout", chuck.runout, "how far out of true it runs")
     soft = line("Soft jaws are bored to this diameter first; hard ones are laid with copper or paper.")
     said = [
@@ -249,14 +263,7 @@ def plan_in_collet(route: Route, set_up_id: str, set_up: SetUp, collet: kit.Coll
             "hold it in the chuck with soft jaws",
         )
     depth = work.shop_length(f"shop-{slug(hold.holder)}.depth", collet.depth, "gripping length of the collet")
-    if seated(route, hold.out, feature):
-        out, plain = against_shoulder(route, set_up_id, set_up, feature, ("knurl", "turned thread"))
-        grip = depth if depth.value <= plain.value else plain
-        where = line("pushed back until the shoulder lies against the collet's face")
-    else:
-        out, grip = without_shoulder(route, set_up_id, set_up, feature, None, depth)
-        where = line("standing out {out}", out=out)
-    check_grip(route, set_up_id, set_up, feature, grip)
+    out, grip, where = put_in(route, set_up_id, set_up, feature, None, depth)
     runout = work.shop_length(f"shop-{slug(hold.holder)}.runout", collet.runout, "how far out of true it runs")
     said = [
         line(
