@@ -96,3 +96,4 @@ class CutListRow:
     pieces: tuple[Line, ...]
     bar_needed: Number
     weight: Number
+    to_size: bool = False  # bought as long as it is drawn; nothing is sawn

@@ -134,8 +134,8 @@ def plan_gather(
     inspection: tuple[InspectionRow, ...],
 ) -> tuple[GatherGroup, ...]:
     """What to lay out before starting, so that nothing is hunted for in mid-job."""
-    asked = ", {length} of it, and what the saw holds it by"
-    stock = [(*row.stock, *line(asked, length=row.bar_needed)) for row in bars]
+    asked = {True: ", {length} of it, bought to length", False: ", {length} of it, and what the saw holds it by"}
+    stock = [(*row.stock, *line(asked[row.to_size], length=row.bar_needed)) for row in bars]
     cutters: list[Line] = []
     holding: list[Line] = []
     finders: list[Line] = []

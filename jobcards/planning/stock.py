@@ -12,6 +12,7 @@ from jobcards.trade import every_formula, milling, stackups, stock
 from jobcards.trade.materials import material
 
 ACROSS = {"length": "length", "height": "width", "thickness": "thickness"}  # the part's size and the blank's
+HAIR = 1e-9
 BY_RULE = {"in": Show(places=2), "mm": Show(places=1)}  # no finer is marked out or stopped at a saw
 
 
@@ -41,7 +42,8 @@ def plan_blank(work: Work, part_id: str, part: Part, shape: ShapePlan) -> BlankP
             length=sizes["length"],
         )
         text = line(
-            "flat bar {width} × {thickness}, sawn {length} long",
+            "flat bar {width} × {thickness}, {how} {length} long",
+            how="bought" if outside["whole x"].value <= HAIR else "sawn",
             **{n: sizes[n] for n in ("width", "thickness", "length")},
         )
     else:
@@ -141,14 +143,20 @@ def plan_cut_list(work: Work, parts: tuple[PartPlan, ...]) -> tuple[CutListRow, 
     bars: dict[tuple[object, ...], list[PartPlan]] = {}
     for part in parts:
         section = tuple(round(number.value, 6) for name, number in part.blank.sizes.items() if name != "length")
-        bars.setdefault((part.material.text, part.blank.shape, section), []).append(part)
+        bars.setdefault((part.material.text, part.blank.shape, section, to_size(part)), []).append(part)
     return tuple(cut_list_row(work, index, group) for index, group in enumerate(bars.values(), start=1))
+
+
+def to_size(part: PartPlan) -> bool:
+    """Whether a block is bought as long as it is drawn: nothing is sawn then, nor cleaned up."""
+    return part.blank.shape == "flat bar" and part.blank.outside["whole x"].value <= HAIR
 
 
 def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
     """One bar: its pieces, the length they need with a saw cut each, and the weight."""
     row_id = f"bar-{chr(ord('a') + index - 1)}"
-    kerf = work.rule("kerf")
+    bought = to_size(group[0])
+    kerf = work.nothing(f"{row_id}.no-kerf", "nothing is sawn", "the job's definition") if bought else work.rule("kerf")
     lengths: list[Number] = []
     pieces: list[Line] = []
     for part in group:
@@ -200,4 +208,4 @@ def cut_list_row(work: Work, index: int, group: list[PartPlan]) -> CutListRow:
         if first.shape == "flat bar"
         else line("{material}: round bar {diameter}", material=group[0].material, diameter=first.sizes["diameter"])
     )
-    return CutListRow(section, tuple(pieces), needed, weight)
+    return CutListRow(section, tuple(pieces), needed, weight, bought)

@@ -94,3 +94,12 @@ def test_work_that_is_turned_over_is_held_anew() -> None:
                if s.part == "rocker" and s.title.text == "pin seat, other side")  # fmt: skip
     assert hold is not None
     assert any("Tap the work down" in as_text(each) for each in hold.instructions)
+
+
+def test_a_plate_bought_to_length_is_not_sawn() -> None:
+    """The setting plate comes machined square to 8: no saw cut of 0.094 is added to it. The rocker is sawn."""
+    card = shipped("setting-plate")
+    assert "bought 8.0000\u00a0in long" in as_text(card.parts[0].blank.text)
+    assert card.cut_list[0].bar_needed.shown == "8.00"
+    assert "saw" not in as_text(card.gather[0].items[0])
+    assert "sawn" in as_text(shipped("equalising-clamp").parts[0].blank.text)

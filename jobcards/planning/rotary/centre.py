@@ -66,7 +66,7 @@ def centring(
         touches = list(edges_placed(work, set_up, set_up_id, lying, centre, step))
         said = line(
             "Touch the two edges at the readings below: tap the work there until the finder tips just at them, true it "
-            "again, and look at both once more. {feature} then stands over the axis.",
+            "again, and look at both once more. The centre of {feature} then stands over the axis.",
             feature=from_job(feature.name),
         )
         return touches, [said], {}
