@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from jobcards.planning.card import CutterPlan
 from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, HoleCut, finisher
+from jobcards.planning.holes.into_bore import metal_before_bore
 from jobcards.planning.holes.under import check_metal_under
 from jobcards.planning.number import Number
 from jobcards.planning.shapes.place import BLOCK
@@ -26,6 +27,10 @@ def cut_depth(asked: HoleCut) -> Depth:
     """How deep below the face, by the kind of cut."""
     if asked.kind == "spot":
         return Depth(asked.work.rule("spot depth"))
+    metal = metal_before_bore(asked)
+    if metal is not None:
+        name = "point" if asked.kind == "drill" else "beyond"
+        return Depth(through_depth(asked, beyond(asked.work, asked.id, asked.tool, name), metal), True)
     if asked.kind in ("tap", "hand tap"):
         return tap_depth(asked)
     if asked.kind in ("countersink", "hand countersink"):
@@ -37,13 +42,13 @@ def cut_depth(asked: HoleCut) -> Depth:
     return Depth(asked.feature.sizes["depth"])
 
 
-def through_depth(asked: HoleCut, past: Number) -> Number:
-    """Depth of a cut right through: the work and what the cutter goes on."""
+def through_depth(asked: HoleCut, past: Number, metal: Number | None = None) -> Number:
+    """Depth of a cut right through: the work, or the metal before a bore, and what the cutter goes on."""
     return asked.work.of(asked.id).length(
         "depth",
         milling.through_depth,
         "depth below the face, cut through",
-        thickness=asked.feature.sizes["depth"],
+        thickness=metal or asked.feature.sizes["depth"],
         breakthrough=past,
     )
 

@@ -43,7 +43,7 @@ def plan_hole(asked: HoleCut) -> Cut | None:
         *words.depth_words(asked, depth, hole_under(asked.route, feature)),
     ]
     if kind in ("tap", "hand tap"):
-        steps += words.tap_words(asked, feeds.plan_turns(asked, depth.tip))
+        steps += words.tap_words(asked, feeds.plan_turns(asked, depth.tip), depth.through)
     if kind != "spot":
         asked.route.opened[feature.name] = diameter
     return Cut(

@@ -128,13 +128,13 @@ def reaming_words(asked: HoleCut, left: Number) -> list[Line]:
     return [told, how]
 
 
-def tap_words(asked: HoleCut, turns: Number) -> list[Line]:
+def tap_words(asked: HoleCut, turns: Number, through: bool) -> list[Line]:
     """How a tap is turned, and how many turns it takes."""
     how = (
         "Start it upright, under its guide or by a square from two sides. A turn in, half a turn back to break the "
         "chip; oil often."
         if asked.by_hand
         else "Let the quill follow the tap; press only until it bites."
-        + ("" if asked.feature.through else " Stop short and end by hand: the hole is blind.")
+        + ("" if through else " Stop short and end by hand: the hole is blind.")
     )
     return [line("{turns} turns from its first bite bring the tip to depth.", turns=turns), line(how)]
