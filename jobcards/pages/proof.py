@@ -26,7 +26,7 @@ def inspection(writer: Writer, card: Card) -> list[Html]:
     tries = (
         (writer.authored(t.part), writer.line(t.what), writer.line(t.how), writer.line(t.tool)) for t in card.tried
     )
-    tried = table(("Part", "Try", "It", "With"), tries, class_="tried stack") if card.tried else Html("")
+    tried = table(("Part", "Try", "How", "With"), tries, class_="tried stack") if card.tried else Html("")
     return [heading(2, "Inspection"), to_record, measured, tried]
 
 

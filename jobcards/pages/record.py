@@ -70,7 +70,7 @@ def tried_row(writer: Writer, row: TriedRow) -> Html:
     cells = (
         element("td", writer.authored(row.part), data_label=HEADS[0]),
         element("td", writer.line(row.what), data_label="Try"),
-        element("td", writer.line(row.how), colspan="3", data_label="It"),
+        element("td", writer.line(row.how), colspan="3", data_label="How"),
         element("td", writer.line(row.tool), data_label="With"),
     )
     return element("tr", *cells, *to_write(), class_="tried")

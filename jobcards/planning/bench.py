@@ -4,12 +4,12 @@ from jobcards.definition.job import SetUp
 from jobcards.planning.authored import authored
 from jobcards.planning.bench_holes import bench_hole, is_hole
 from jobcards.planning.by_hand import HAND, hand_cut
-from jobcards.planning.card import Cut, SetUpPlan
+from jobcards.planning.card import Cut, HoldPlan, SetUpPlan
 from jobcards.planning.rates import plan_cutter, time_by_rule
 from jobcards.planning.route import Route, finished
 from jobcards.planning.stated import stated_cut
 from jobcards.planning.words import line
-from jobcards.planning.work import from_job, slug
+from jobcards.planning.work import from_job, from_shop, slug
 
 
 def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
@@ -55,4 +55,23 @@ def bench_set_up(route: Route, set_up: SetUp, set_up_id: str) -> SetUpPlan:
                 authored(operation.caution, sizes),
             )
         )
-    return finished(route, set_up, set_up_id, "bench", None, (), tuple(cuts))
+    return finished(route, set_up, set_up_id, "bench", by_hand_in(set_up), (), tuple(cuts))
+
+
+def by_hand_in(set_up: SetUp) -> HoldPlan | None:
+    """How the work is held for hand work, where the definition says so."""
+    hold = set_up.hold
+    if hold is None:
+        return None
+    faces = {"{up} up": hold.up, "{jaw} toward the fixed jaw": hold.against_fixed_jaw, "{out} out": hold.out}
+    lies = ", ".join(f"the {said}" for said, face in faces.items() if face)
+    said = line(
+        f"In the {{holder}}, {lies}; thin soft sheet between it and the jaws."
+        if lies
+        else "In the {holder}; thin soft sheet between it and the jaws.",
+        holder=from_shop(hold.holder),
+        up=hold.up,
+        jaw=hold.against_fixed_jaw,
+        out=hold.out,
+    )
+    return HoldPlan("hand", from_shop(hold.holder), {}, hold.up, hold.against_fixed_jaw, instructions=(said,))

@@ -1,10 +1,15 @@
 """What is done before the work is held, and what a pass, a saw cut or a pair of pieces is called."""
 
+from pathlib import Path
+
 import pytest
 
+from jobcards.definition import load_job
+from jobcards.planning import plan_card
 from jobcards.planning.card import SetUpPlan
 from jobcards.planning.words import as_text
-from tests.planning.test_inspection import shipped
+from tests.planning.cards import kit_for
+from tests.planning.test_inspection import TESTS, shipped
 from tests.planning.test_tilted_head import demo
 
 CUT_THROUGH = [
@@ -72,3 +77,16 @@ def test_a_saw_is_set_with_a_rule() -> None:
                 assert "/" in number.shown or len(number.shown.partition(".")[2]) <= finest
         for bar in card.cut_list:
             assert len(bar.bar_needed.shown.partition(".")[2]) <= finest
+
+
+def test_work_at_the_bench_is_held_as_the_definition_says(tmp_path: Path) -> None:
+    """Else whoever wrote `hold:` there finds nothing of it on the card."""
+    strap = (TESTS / "jobs" / "slotted-strap.yml").read_text(encoding="utf-8")
+    held = tmp_path / "strap.yml"
+    vise = "machine: bench\n        hold: {in: vise, up: front, against fixed jaw: top}\n"
+    held.write_text(strap.replace("machine: bench\n", vise), encoding="utf-8")
+    job = load_job(held)
+    bench = next(s for s in plan_card(job, kit_for(job)).set_ups if s.kind == "bench")
+    assert bench.hold is not None and bench.hold.kind == "hand"
+    (said,) = map(as_text, bench.hold.instructions)
+    assert "vise" in said and "the front up" in said and "the top toward the fixed jaw" in said
