@@ -71,6 +71,8 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     stroke_ways(sheet, set_up, zero, scale)
     for _, position in places:
         place_mark(sheet, spot_of(it, position, zero, scale))
+    if len(places) > FEW:  # letters only: the name of the face finds room between them
+        letter_places(sheet, set_up, it, places, zero, scale, zone, row=row)
     name_work(sheet, it, scale, set_up)
     for name in ("fixed jaw", "moving jaw"):
         if name in fixtures:
@@ -88,7 +90,7 @@ def plan_picture(set_up: SetUpPlan, it: OnMachine, scale: float, zero: dict[str,
     letter_kept(sheet, set_up, it, zero, scale, zone)
     if row and any(touch.kind == "line" for touch in set_up.zero):
         letter_places(sheet, set_up, it, places[-1:], zero, scale, zone, row=row)
-    else:
+    elif len(places) <= FEW:
         letter_places(sheet, set_up, it, places, zero, scale, zone, row=row)
     if clamped:
         letter_above(sheet, it, scale, zone)

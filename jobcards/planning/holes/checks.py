@@ -76,7 +76,7 @@ def check_countersink(asked: HoleCut, diameter: Number, wanted: Number) -> None:
     """As wide as the head, and of its angle; over a hole that is there."""
     angle, point = asked.feature.sizes["angle"], asked.tool.sizes.get("point")
     if point is None or abs(point.value - angle.value) > 1e-3:
-        given = point.shown if point is not None else "no angle"
+        given = f"{point.shown}°" if point is not None else "no angle"
         asked.problem(
             f"“{asked.operation.cutter}” has {given} and “{asked.feature.name}” {angle.shown}°",
             "take a countersink of that angle",
