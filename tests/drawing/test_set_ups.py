@@ -1,13 +1,16 @@
 """Pictures of set-ups: zero, touches and places stand where the dry run's solids have them."""
 
+from itertools import combinations
+
 import numpy as np
 import pytest
 
 from jobcards.drawing.set_up_above import places_of, spot_of
 from jobcards.drawing.set_up_work import axis_zero, on_machine, touch_point, zero_of
 from jobcards.drawing.set_ups import set_up_picture
+from jobcards.dryrun import dry_run
 from tests.drawing.drawn import every_drawing, run
-from tests.planning.cards import clamp
+from tests.planning.cards import clamp, shipped
 
 SET_UPS = {set_up.id: set_up for set_up in clamp().set_ups}
 MILLED = [set_up.id for set_up in clamp().set_ups if set_up.kind == "mill"]
@@ -77,3 +80,15 @@ def test_squaring_shows_every_face_once_in_order() -> None:
     said = [letters.piece.text for letters in sheet.letters]
     assert [text for text in said if text in "abcdef"] == list("abcdef")
     assert {"front up", "top up", "bottom up", "back up", "left end cut", "right end cut"} <= set(said)
+
+
+@pytest.mark.parametrize("set_up_id", ["plate-grid-of-holes", "plate-countersinks"])
+def test_the_name_of_the_face_stands_clear_of_the_letters_of_many_places(set_up_id: str) -> None:
+    """Six holes in two rows, lettered a to f, with the middle of the face between them."""
+    card = shipped("swing-stop")
+    picture = set_up_picture(card, next(one for one in card.set_ups if one.id == set_up_id), dry_run(card))
+    assert picture is not None
+    said = [letters.piece.text for letters in picture.sheet.letters]
+    assert set("abcdef") <= set(said)
+    for one, other in combinations(picture.sheet.letters, 2):
+        assert not one.box.grown(-0.1).meets(other.box.grown(-0.1)), (one.piece.text, other.piece.text)
