@@ -22,7 +22,8 @@ from jobcards.dryrun.solids import Floats, Mesh, Solid, mesh_of
 from jobcards.planning.card import Card, PartPlan
 
 SLIVER = 1e-6
-NEAR = 0.02
+CELL, HANDFUL = 0.02, 128  # points in one cell of the mesh's size, and so many of them, are measured together
+NEAR = (0.001, 0.02)  # how far round the points triangles are looked for, in parts of the mesh's size
 MULTITUDE = 20_000  # points, as of hundreds of holes that are all out of place
 SPREAD = 500  # of these, the ones that are measured first
 NEAREST = 6  # triangles measured exactly before the rest are ruled out by their boxes
@@ -86,23 +87,45 @@ def samples(mesh: Mesh) -> Floats:
 def distance(points: Floats, mesh: Mesh, known: float) -> float:
     """How far the farthest of the points is off a mesh; no more than `known` where none is farther off than that.
 
-    Points that lie close together are measured against the triangles near them; only a point that is farther off than
-    `NEAR` of the mesh's size is measured against all.
+    Points that lie close together are measured against the triangles near them; what lies farther off than that is
+    measured against those of a wider round, and at last against all.
     """
     corner, triangle = mesh
     three = corner[triangle]
-    low, high = three.min(axis=1), three.max(axis=1)
-    near = NEAR * float((high.max(axis=0) - low.min(axis=0)).max())
-    cells = np.floor((points - points.min(axis=0)) / near) if near > 0 else np.zeros_like(points)
-    order = np.lexsort((cells[:, 2], cells[:, 1], cells[:, 0]))  # neighbours beside each other: few triangles near
-    for chunk in np.array_split(points[order], len(points) // 128 + 1):
-        beside = np.maximum(low - chunk.max(axis=0), chunk.min(axis=0) - high).max(axis=1) <= near
-        best = nearest(chunk, three[beside], known) if beside.any() else np.full(len(chunk), np.inf)
-        far = best > max(near, known)
-        if far.any():
-            best[far] = nearest(chunk[far], three, known)
-        known = max(known, float(best.max()))
+    size = float((corner.max(axis=0) - corner.min(axis=0)).max())
+    for part in NEAR:
+        near = part * size
+        best = by_neighbours(points, three, near, in_order(points, size), known)
+        settled = best <= max(near, known)
+        known = max(known, float(best[settled].max(initial=0.0)))
+        points = points[~settled]
+        if not len(points):
+            return known
+    for order in in_order(points, size):
+        known = max(known, float(nearest(points[order], three, known).max()))
     return known
+
+
+def in_order(points: Floats, size: float) -> list[NDArray[np.intp]]:
+    """The points by handfuls that lie close together, so that few triangles are near each."""
+    cells = np.floor((points - points.min(axis=0)) / (CELL * size)) if size > 0 else np.zeros_like(points)
+    order = np.lexsort((cells[:, 2], cells[:, 1], cells[:, 0]))
+    return np.array_split(order, len(points) // HANDFUL + 1)
+
+
+def by_neighbours(
+    points: Floats, three: Floats, near: float, handfuls: Sequence[NDArray[np.intp]], known: float
+) -> Floats:
+    """Distance of each point to the nearest of the triangles near its handful; infinity where there is none."""
+    low, high = three.min(axis=1), three.max(axis=1)
+    best = np.full(len(points), np.inf)
+    for order in handfuls:
+        chunk = points[order]
+        beside = np.maximum(low - chunk.max(axis=0), chunk.min(axis=0) - high).max(axis=1) <= near
+        if beside.any():
+            best[order] = nearest(chunk, three[beside], known)
+            known = max(known, float(best[order][best[order] <= near].max(initial=0.0)))
+    return best
 
 
 def least_distances(points: Floats, three: Floats) -> Floats:
