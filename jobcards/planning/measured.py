@@ -6,7 +6,7 @@ from jobcards.planning.card import FeaturePlan, PartPlan, ShapePlan
 from jobcards.planning.lathe.measured import TURNED
 from jobcards.planning.number import Number
 from jobcards.planning.round_work.measured import ROUND
-from jobcards.planning.words import Line, line
+from jobcards.planning.words import Authored, Line, line
 from jobcards.planning.work import from_job
 
 HAIR = 1e-9
@@ -41,7 +41,7 @@ MILLED: dict[str, tuple[tuple[str, str, str], ...]] = {
     "dovetail tongue": (("{name}, height", "height", "depth"),),
     "V-groove": (("{name}, angle", "angle", "angle"),),
     "chamfer": (("{name}", "size", "position"),),
-    "corner round": (("{name}, radius", "radius", "position"),),
+    "corner round": (("{name}, radius", "radius", "radius"),),
     "round end": (("{name}, radius", "radius", "position"),),
 }
 
@@ -116,7 +116,8 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
         own = (
             (words, key, how) for words, key, how in listed if key in sizes and not (feature.through and how == "depth")
         )
-        return [Measured(line(words, name=name), sizes[key], how) for words, key, how in own]
+        told = kind_told if feature.shape == "chamfer" else line
+        return [Measured(told(words, name=name), sizes[key], how) for words, key, how in own]
     if feature.shape in ("serrations", "upright serrations"):
         return [
             Measured(line("{name}, pitch", name=name), sizes["pitch"], "position"),
@@ -131,8 +132,13 @@ def feature_measured(feature: FeaturePlan, largest: str) -> list[Measured]:
             Measured(line("{name}, length", name=name), sizes["length"], how),
         ]
     if feature.shape == "turned chamfer":
-        return [Measured(line("{name}", name=name), sizes["size"], "position")]
+        return [Measured(kind_told("{name}", name=name), sizes["size"], "position")]
     return []
+
+
+def kind_told(words: str, name: Authored) -> Line:
+    """A chamfer's name, with the word where the author left it out."""
+    return line(words if "chamfer" in name.text.lower() else f"{words}, chamfer", name=name)
 
 
 def counted_measured(feature: FeaturePlan) -> list[Measured]:
