@@ -315,7 +315,7 @@ class Range(Model):
     end: Expression = key(Value(), "to", "1", yaml="to")
 
 
-MEASURES = ("outside", "inside", "depth", "position", "height", "angle")
+MEASURES = ("outside", "inside", "depth", "position", "height", "angle", "radius")
 
 
 @dataclass(kw_only=True)

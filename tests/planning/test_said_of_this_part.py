@@ -103,3 +103,9 @@ def test_a_plate_bought_to_length_is_not_sawn() -> None:
     assert card.cut_list[0].bar_needed.shown == "8.00"
     assert "saw" not in as_text(card.gather[0].items[0])
     assert "sawn" in as_text(shipped("equalising-clamp").parts[0].blank.text)
+
+
+def test_a_round_is_tried_with_a_radius_gauge() -> None:
+    """A caliper and a height gauge find no radius on an eighth of a circle."""
+    rows = [row for row in shipped("setting-plate").inspection if as_text(row.what).startswith("rounded")]
+    assert [row.instrument.text for row in rows if row.instrument] == ["radius gauges"] * 2

@@ -21,5 +21,5 @@ TURNED: dict[str, Ways] = {
     "tapped end": (("{name}, full thread", "depth", "depth"),),
     "centre hole": (("{name}, across its mouth", "mouth", "outside"),),
     "knurl": (("{name}, length", "length", "position"),),
-    "turned radius": (("{name}", "radius", "position"),),
+    "turned radius": (("{name}", "radius", "radius"),),
 }
