@@ -14,6 +14,7 @@ from jobcards.planning.words import as_text
 from tests.planning.cards import CLAMP, kit_for, shipped
 from tests.planning.lathe_cards import PLUG, SPINDLE, lathe_card
 
+ROLLER = CLAMP.parents[2] / "tests" / "jobs" / "lathe-steady-rest.yml"
 JOB = load_job(CLAMP.with_name("tapping-handle.yml"))
 HANDLE = plan_card(JOB, kit_for(JOB))
 FIRST = next(set_up for set_up in JOB.parts["arm"].route if set_up.title == "thread end")
@@ -76,3 +77,10 @@ def test_a_piece_faced_at_both_ends_is_as_long_as_the_drawing() -> None:
     assert hold is not None
     assert hold.sizes["stick-out"].shown == "1.6500"
     assert hold.sizes["grip"].shown == "0.6000"
+
+
+def test_slender_work_is_told_of_where_it_is_only_faced() -> None:
+    """The roller, 1-1/4 thick, held by 3/4 of it: 6.75 / 1.25 = 5.4 diameters stand out, and are faced."""
+    told = [as_text(warning) for warning in lathe_card(ROLLER).warnings]
+    assert [text for text in told if "stands out 5.4 diameters" in text and "steady rest" in text]
+    assert not shipped("die-holder").warnings
