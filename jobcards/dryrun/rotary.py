@@ -18,7 +18,7 @@ from jobcards.dryrun.faults import CannotFollow
 from jobcards.dryrun.orient import Placement, turn_of
 from jobcards.dryrun.reading import true_tip
 from jobcards.dryrun.results import State
-from jobcards.dryrun.round_work import TRACE, Maker
+from jobcards.dryrun.round_work import Maker, take_off, taken
 from jobcards.dryrun.solids import Floats, Solid, cylinder, extent, laid, moved, prism, together
 from jobcards.dryrun.zero import Origins, Standing, origin_of, tip_beside
 from jobcards.planning.card import Cut, FeaturePlan, HoldPlan, PartPlan, Position, SetUpPlan, Touch
@@ -152,7 +152,7 @@ def true_middle(work: Solid, feature: FeaturePlan) -> Floats:
     return middle
 
 
-def arc_on_table(table: OnTable, cut: Cut, tool: str) -> Solid:
+def arc_on_table(table: OnTable, cut: Cut) -> Solid:
     """The cutter stands still, to the right of the axis, while the table turns clockwise from reading to reading."""
     maker, head = table.maker, indexer_of(table.maker.card, table.set_up)
     if len(cut.stations) != 2:
@@ -164,11 +164,9 @@ def arc_on_table(table: OnTable, cut: Cut, tool: str) -> Solid:
     on_machine = placement.on_machine(maker.work)
     mill = milling.AtMill(on_machine, table.origins, maker.read, table.clear())
     sweep = together(arc_sweep(cut, position, span, mill) for position in cut.positions)
-    maker.meets(table.set_up, cut.id, tool, sweep, table.around())
-    if (on_machine ^ sweep).volume() <= TRACE:
-        maker.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
+    gone = taken(maker, table.set_up, cut, placement, sweep, table.around())
     table.now = end
-    return placement.on_part(sweep)
+    return gone
 
 
 def arc_sweep(cut: Cut, position: Position, span: float, mill: milling.AtMill) -> Solid:
@@ -195,22 +193,17 @@ def arc_sweep(cut: Cut, position: Position, span: float, mill: milling.AtMill) -
 
 def cut_on_table(table: OnTable, cut: Cut) -> None:
     """A cut at each of its stations, or where the table stands."""
-    maker, tool = table.maker, cut.cutter.name.text if cut.cutter is not None else "cutter"
+    maker = table.maker
     head = indexer_of(maker.card, table.set_up)
     gone: list[Solid] = []
     if cut.kind == "arc":
-        gone.append(arc_on_table(table, cut, tool))
+        gone.append(arc_on_table(table, cut))
     for station in () if cut.kind == "arc" else cut.stations or (None,):
         if station is not None:
             table.now = angle_at(station, table.start, table.now, head, maker.read)
         placement = table.turned()
         on_machine = placement.on_machine(maker.work)
         sweep = together(milling.strokes_of(cut, milling.AtMill(on_machine, table.origins, maker.read, table.clear())))
-        maker.meets(table.set_up, cut.id, tool, sweep, table.around())
-        if (on_machine ^ sweep).volume() <= TRACE:
-            maker.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
-        gone.append(placement.on_part(sweep))
-    maker.work = maker.work - together(gone)
-    if maker.work.is_empty():
-        raise CannotFollow(f"nothing is left of the work after {cut.id}")
+        gone.append(taken(maker, table.set_up, cut, placement, sweep, table.around()))
+    take_off(maker, cut, gone)
     maker.states.append(State(table.set_up.id, cut.id, maker.work, table.laid, table.fixtures))  # shown as laid down

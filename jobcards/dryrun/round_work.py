@@ -160,7 +160,7 @@ def outermost(work: Solid, way: Floats) -> float:
 
 def cut_round(mill: RoundMill, cut: Cut) -> None:
     """A cut at each of its stations."""
-    maker, tool = mill.maker, cut.cutter.name.text if cut.cutter is not None else "cutter"
+    maker = mill.maker
     gone: list[Solid] = []
     head = indexer_of(maker.card, mill.set_up)
     placement = mill.placed(mill.up)
@@ -170,14 +170,26 @@ def cut_round(mill: RoundMill, cut: Cut) -> None:
         placement = mill.placed(mill.up)
         on_machine = placement.on_machine(maker.work)
         sweep = together(strokes_of(cut, milling.AtMill(on_machine, mill.origins, maker.read, mill.clear())))
-        maker.meets(mill.set_up, cut.id, tool, sweep, mill.fixtures)
-        if (on_machine ^ sweep).volume() <= TRACE:
-            maker.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
-        gone.append(placement.on_part(sweep))
+        gone.append(taken(maker, mill.set_up, cut, placement, sweep, mill.fixtures))
+    take_off(maker, cut, gone)
+    maker.states.append(State(mill.set_up.id, cut.id, maker.work, placement, mill.fixtures))
+
+
+def taken(
+    maker: Maker, set_up: SetUpPlan, cut: Cut, placement: Placement, sweep: Solid, fixtures: dict[str, Solid]
+) -> Solid:
+    """What a cut takes of the part at one of its stations; what its cutter met is noted there, and a cut in the air."""
+    maker.meets(set_up, cut.id, cut.cutter.name.text if cut.cutter is not None else "cutter", sweep, fixtures)
+    if (placement.on_machine(maker.work) ^ sweep).volume() <= TRACE:
+        maker.faults.append(f"{cut.id} takes nothing off: there is no metal where it cuts")
+    return placement.on_part(sweep)
+
+
+def take_off(maker: Maker, cut: Cut, gone: list[Solid]) -> None:
+    """The work without what a cut took at all its stations."""
     maker.work = maker.work - together(gone)
     if maker.work.is_empty():
         raise CannotFollow(f"nothing is left of the work after {cut.id}")
-    maker.states.append(State(mill.set_up.id, cut.id, maker.work, placement, mill.fixtures))
 
 
 def strokes_of(cut: Cut, mill: milling.AtMill) -> list[Solid]:
