@@ -36,7 +36,7 @@ def test_the_other_way_stands_after_the_route_and_before_the_inspection() -> Non
 def test_the_wall_sheet_keeps_to_the_route() -> None:
     text = read(wall_page(CARD)).text
     assert "teeth at the mill" not in text and "with the mill" not in text
-    for said in ("temperature 1475", "soak 23", "118 strokes/min", "leave 0.7700", "least 0.1825", "length 3.1250"):
+    for said in ("temperature 1475", "soak 23", "118 strokes/min", "leave 0.7700", "least 0.1825", "length 3-1/8"):
         assert said in text, said
 
 
