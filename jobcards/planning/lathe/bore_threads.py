@@ -7,16 +7,15 @@ from jobcards.planning.card import Cut, FeaturePlan
 from jobcards.planning.lathe.bores import check_bar
 from jobcards.planning.lathe.common import Turning, spindle, texts
 from jobcards.planning.lathe.open_holes import open_hole
-from jobcards.planning.lathe.pick_up import check_gears, pick_up_words
+from jobcards.planning.lathe.pick_up import check_gears
 from jobcards.planning.lathe.thread_ways import (
     Relief,
     relief_is_cut,
     relief_wanted,
-    swing_words,
     way_of,
     without_relief,
 )
-from jobcards.planning.lathe.threads import gear_words, infeeds, threading_time
+from jobcards.planning.lathe.threads import infeeds, setting_words, sizes_of_cut, threading_time
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -62,10 +61,7 @@ def plan_bore_thread(turn: Turning, cut_id: str, operation: Operation, feature: 
     way = way_of(turn, cut_id, thread.left, True, sizes["thread pitch"], near, sizes["depth"], relief)
     time = threading_time(turn, cut_id, sizes["depth"], sizes["thread pitch"], found["speed"], count)
     words = [
-        gear_words(turn, cut_id, thread, written.thread),
-        swing_words(angle, way),
-        way.words,
-        pick_up_words(turn, thread),
+        *setting_words(turn, cut_id, thread, written.thread, angle, way),
         *infeed_words(before, depth, infeed),
         *trying_words(feature),
     ]
@@ -76,16 +72,7 @@ def plan_bore_thread(turn: Turning, cut_id: str, operation: Operation, feature: 
         line("Thread the bore {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
         tool,
         positions,
-        {
-            "diameter": sizes["diameter"],
-            "thread pitch": sizes["thread pitch"],
-            "thread depth": depth,
-            "infeed angle": angle,
-            "infeed": infeed,
-            "length": sizes["depth"],
-            "begins": way.begins,
-            "ends": way.ends,
-        },
+        sizes_of_cut(sizes, depth, angle, infeed, sizes["depth"], way),
         {**found, "passes": count, "time": time},
         tuple(words),
         why=said["why"],

@@ -1,5 +1,7 @@
 """Threads on the outside: by single point with the compound, or by a die held square by the tailstock."""
 
+from collections.abc import Mapping
+
 from jobcards.definition.features import lathe as drawn
 from jobcards.definition.job import Operation
 from jobcards.planning import rates
@@ -9,6 +11,7 @@ from jobcards.planning.lathe.outline import largest
 from jobcards.planning.lathe.pick_up import check_gears, pick_up_words
 from jobcards.planning.lathe.thread_ways import (
     Relief,
+    ThreadWay,
     relief_is_cut,
     relief_wanted,
     swing_words,
@@ -116,10 +119,7 @@ def plan_single_point(
     near = turn.from_free_end(turn.near(sizes), f"{feature.name}: begins, from the faced end", f"{cut_id}.near")
     way = way_of(turn, cut_id, thread.left, False, sizes["thread pitch"], near, far, relief)
     words = [
-        gear_words(turn, cut_id, thread, written.thread),
-        swing_words(angle, way),
-        way.words,
-        pick_up_words(turn, thread),
+        *setting_words(turn, cut_id, thread, written.thread, angle, way),
         line(
             "Set the tool square with a centre gauge. Touch the work: compound and cross slide both to nothing. Wind "
             "out at the end of each pass, back, the cross slide to nothing again, and feed in with the compound."
@@ -142,16 +142,7 @@ def plan_single_point(
         line("Cut {feature}, {thread}", feature=from_job(feature.name), thread=from_job(written.thread)),
         tool,
         positions,
-        {
-            "diameter": sizes["diameter"],
-            "thread pitch": sizes["thread pitch"],
-            "thread depth": depth,
-            "infeed angle": angle,
-            "infeed": infeed,
-            "length": far,
-            "begins": way.begins,
-            "ends": way.ends,
-        },
+        sizes_of_cut(sizes, depth, angle, infeed, far, way),
         {**found, "passes": count, "time": time},
         tuple(words),
         why=said["why"],
@@ -189,6 +180,34 @@ def threading_time(turn: Turning, cut_id: str, length: Number, pitch: Number, sp
     handling, change = work.rule("handling"), work.rule("tool change time")
     return work.of(cut_id).time(
         times.threading_time, show=rates.TENTHS, cutting=minutes, passes=passes, handling=handling, change=change
+    )
+
+
+def sizes_of_cut(
+    sizes: Mapping[str, Number], depth: Number, angle: Number, infeed: Number, length: Number, way: ThreadWay
+) -> dict[str, Number]:
+    """What a thread by single point is cut to, outside or in a bore, and from where to where the tool goes."""
+    return {
+        "diameter": sizes["diameter"],
+        "thread pitch": sizes["thread pitch"],
+        "thread depth": depth,
+        "infeed angle": angle,
+        "infeed": infeed,
+        "length": length,
+        "begins": way.begins,
+        "ends": way.ends,
+    }
+
+
+def setting_words(
+    turn: Turning, cut_id: str, thread: Thread, written: str, angle: Number, way: ThreadWay
+) -> tuple[Line, ...]:
+    """What is set before a thread by single point: gears, compound, the carriage's way, and each pass found again."""
+    return (
+        gear_words(turn, cut_id, thread, written),
+        swing_words(angle, way),
+        way.words,
+        pick_up_words(turn, thread),
     )
 
 
