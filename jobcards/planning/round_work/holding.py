@@ -9,7 +9,7 @@ from jobcards.planning.mill.vise import vise_sizes
 from jobcards.planning.number import Number, Show
 from jobcards.planning.round_work.jaws import clear_of_jaws
 from jobcards.planning.round_work.on_edge import on_edge
-from jobcards.planning.round_work.on_table import block_sizes, plan_in_blocks
+from jobcards.planning.round_work.on_table import above_block, block_sizes, plan_in_blocks
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, holding, locating, milling
@@ -39,9 +39,14 @@ def plan_round_hold(
     return None
 
 
+def named_by(shape: ShapePlan, hold: Hold) -> FeaturePlan | None:
+    """The turned diameter that the definition says it is held by."""
+    return next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+
+
 def held_diameter(work: Work, hold: Hold, shape: ShapePlan) -> tuple[Number, Number | None]:
     """The diameter that is held, and the length of it where the definition names a feature."""
-    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    feature = named_by(shape, hold)
     if hold.by and feature is None:
         work.problem(hold.place("by"), f"“{hold.by}” is not a turned diameter", "name a turned diameter of the part")
     if feature is None:
@@ -108,7 +113,7 @@ def standing_out(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, grip:
 
     Held by its middle, what lies behind the jaws goes into the chuck, so it must be the thinner.
     """
-    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    feature = named_by(shape, hold)
     length, right = shape.sizes["length"], hold.out == "right end"
     if feature is None or hold.up or at_the_end(feature, length.value, right):
         return work.of(set_up_id).length(
@@ -142,7 +147,7 @@ def check_end(work: Work, set_up: SetUp, shape: ShapePlan) -> None:
     """It is held by a diameter that reaches its lower end."""
     hold = set_up.hold
     assert hold is not None
-    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    feature = named_by(shape, hold)
     if feature is not None and not at_the_end(feature, shape.sizes["length"].value, hold.up == "right end"):
         work.problem(
             hold.place("by"), f"“{hold.by}” does not reach the end that stands in the jaws", "turn the part over"
@@ -336,14 +341,7 @@ def block_stick_out(
     hold = set_up.hold
     assert hold is not None
     clear = work.rule("clearance")
-    above = work.of(set_up_id).length(
-        "above-block",
-        holding.vblock_over,
-        "top of the work over the block",
-        diameter=held,
-        angle=own["block angle"],
-        opening=own["opening"],
-    )
+    above = above_block(work, f"{set_up_id}.above-block", held, own)
     low = [f for f in cuts if f.through or f.sizes["depth"].value > above.value - clear.value + 1e-9]
     right = hold.out == "right end"
     least = thicker_beyond(work, set_up_id, hold, shape, held)
@@ -370,7 +368,7 @@ def block_stick_out(
 def thicker_beyond(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, held: Number) -> Number:
     """How far a head thicker than the diameter held reaches from the end that stands out: it does not go into the V."""
     right, clear = hold.out == "right end", work.rule("clearance")
-    feature = next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
+    feature = named_by(shape, hold)
     thicker = feature is not None and any(
         f.shape == "turned diameter"
         and f.sizes["diameter"].value > held.value + 1e-9

@@ -79,14 +79,7 @@ def over_block(
     hold = set_up.hold
     assert hold is not None
     largest = work.shop_length(f"shop-{slug(hold.on)}.largest", block.largest, "largest diameter it takes")
-    over = work.of(set_up_id).length(
-        "over-block",
-        holding.vblock_over,
-        "top of the work over the block",
-        diameter=held,
-        angle=own["block angle"],
-        opening=own["opening"],
-    )
+    over = above_block(work, f"{set_up_id}.over-block", held, own)
     if held.value > largest.value or over.value <= 0:
         wrong = f"the V-block takes {largest.shown}, and the work is {held.shown}"
         if over.value <= 0:
@@ -94,6 +87,19 @@ def over_block(
         work.problem(hold.place("on"), wrong, "take another size of V-block")
         return None
     return over
+
+
+def above_block(work: Work, number_id: str, held: Number, own: dict[str, Number]) -> Number:
+    """How far the top of the work stands over the V-block it lies in; less than nothing: below it."""
+    return work.ledger.work(
+        number_id,
+        holding.vblock_over,
+        "top of the work over the block",
+        work.unit,
+        diameter=held,
+        angle=own["block angle"],
+        opening=own["opening"],
+    )
 
 
 def across(work: Work, set_up_id: str, straps: str, own: dict[str, Number]) -> dict[str, Number]:
