@@ -84,3 +84,11 @@ def test_slender_work_is_told_of_where_it_is_only_faced() -> None:
     told = [as_text(warning) for warning in lathe_card(ROLLER).warnings]
     assert [text for text in told if "stands out 5.4 diameters" in text and "steady rest" in text]
     assert not shipped("die-holder").warnings
+
+
+def test_a_minus_is_explained_only_where_there_is_one() -> None:
+    """The locking screw's thread begins behind its dog: three pitches before 5 mm is 0.5 mm from the faced end."""
+    lock = load_job(CLAMP.with_name("hex-locking-screw.yml"))
+    behind = steps(plan_card(lock, kit_for(lock)), "screw-shank-end", "thread", "thread")
+    assert "with the tool 0.500\u00a0mm from the faced end; the tool comes to rest" in behind
+    assert "where a minus is off the work" in steps(shipped("screw-jack"), "screw-thread", "thread", "thread")

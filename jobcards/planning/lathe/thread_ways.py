@@ -115,8 +115,8 @@ def way_of(
         )
         return ThreadWay(at_rest, clear, handle, said)
     said = line(
-        "Right-hand: each pass goes toward the headstock. Close the half-nut with the tool {begins} from the faced "
-        "end, where a minus is off the work; {ends}.",
+        "Right-hand: each pass goes toward the headstock. Close the half-nut with the tool {begins} from the faced end"
+        + (", where a minus is off the work; {ends}." if clear.value < 0 else "; {ends}."),
         begins=clear,
         ends=line("the tool comes to rest in the groove {name}", name=from_job(relief.feature.name))
         if relief is not None
