@@ -122,7 +122,7 @@ def batch_words(work: Work, part_id: str, kind: str, hold: HoldPlan | None, zero
         return [line("{every} go through before the next set-up.", every=every)]
     return [
         line(
-            "{every} go through before the next set-up. Finish one and measure it before {rest}.",
+            "{every} go through before the next set-up. Measure what is cut on the first before {rest}.",
             every=every,
             rest="the other" if two else "the others",
         ),

@@ -109,3 +109,9 @@ def test_a_round_is_tried_with_a_radius_gauge() -> None:
     """A caliper and a height gauge find no radius on an eighth of a circle."""
     rows = [row for row in shipped("setting-plate").inspection if as_text(row.what).startswith("rounded")]
     assert [row.instrument.text for row in rows if row.instrument] == ["radius gauges"] * 2
+
+
+def test_the_way_back_is_told_as_the_dial_can_show_it() -> None:
+    """For 1.3858, shown as 1.3860 on a readout of 0.0005, less 0.012: marks of 0.001 can only tell 1.374."""
+    (circle,) = (s for s in shipped("faceplate-fixture").set_ups if s.title.text == "circle of holes")
+    assert any("go back to 1.3740\u00a0in or beyond first" in as_text(note) for note in circle.notes)

@@ -97,6 +97,7 @@ def backlash_notes(work: Work, set_up_id: str, cuts: tuple[Cut, ...], mill: kit.
     if first is None:
         return []
     slack = work.shop_length("shop-handwheel.backlash", mill.handwheel.backlash, "slack of the table screws")
+    mark = work.shop_length("shop-handwheel.division", mill.handwheel.division, "one mark of its dial")
     past: Number = work.of(set_up_id).length(
         "overrun",
         locating.overrun_position,
@@ -104,6 +105,7 @@ def backlash_notes(work: Work, set_up_id: str, cuts: tuple[Cut, ...], mill: kit.
         target=first,
         backlash=slack,
         direction=1,
+        show=Show(step=mark.value),
     )
     return [
         line(
