@@ -84,7 +84,7 @@ WRONG = [
     # clamps near the pivot stand where the cutter comes round
     (("at: 1-1/8}, {over: bottom, at: 1-1/8}", "at: 3}, {over: bottom, at: 3}"), "would meet the clamp"),
     # a screw's cone is not cut into the face where no hole opens, nor by a cutter of another angle
-    (("with: 82 degree countersink", "with: 90 degree countersink"), "has 90.00° and “post screw heads” 82.00°"),
+    (("with: 82 degree countersink", "with: 90 degree countersink"), "take a countersink of that angle"),
     # jaws bored to the head cannot hold a post that stands on its shank
     (("by: shank, up: left end}", "by: head, up: left end}"), "does not reach the end that stands in the jaws"),
 ]
