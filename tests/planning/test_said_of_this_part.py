@@ -115,3 +115,16 @@ def test_the_way_back_is_told_as_the_dial_can_show_it() -> None:
     """For 1.3858, shown as 1.3860 on a readout of 0.0005, less 0.012: marks of 0.001 can only tell 1.374."""
     (circle,) = (s for s in shipped("faceplate-fixture").set_ups if s.title.text == "circle of holes")
     assert any("go back to 1.3740\u00a0in or beyond first" in as_text(note) for note in circle.notes)
+
+
+@pytest.mark.parametrize(
+    ("slug", "feature", "back"),
+    [
+        ("setting-plate", "tray", True),  # rows of strokes beside each other, all to the right, then all to the left
+        ("faceplate-fixture", "left slot", False),  # down, and once to and fro
+        ("v-block-pair", "front groove", False),  # a single stroke
+    ],
+)
+def test_the_way_back_is_told_where_strokes_go_the_same_way(slug: str, feature: str, back: bool) -> None:
+    cut = next(cut for set_up in shipped(slug).set_ups for cut in set_up.cuts if cut.feature == feature)
+    assert any("go back the way you came" in as_text(step) for step in cut.steps) is back

@@ -1,6 +1,7 @@
 """Steps, slots, pockets and the first cut of T-slots and dovetails: cleared in strokes with an end mill."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from jobcards.planning import rates
 from jobcards.planning.card import Cut, FeaturePlan, Position
@@ -142,6 +143,7 @@ def clear_with_end_mill(asked: MillCut) -> Cut:
         *entry_words(asked, kind, speeds["speed"]),
         *stair_words(asked),
         *stroke_words(asked, single, rough, fine, passes),
+        *way_back(positions),
     ]
     asked.route.stairs += [feature] if feature.shape == "step" and not rough else []
     if rough or first_cut:
@@ -311,6 +313,15 @@ def stroke_words(asked: MillCut, single: bool, rough: bool, fine: int, passes: d
             )
         )
     return said
+
+
+def way_back(positions: tuple[Position, ...]) -> list[Line]:
+    """What is said where one rough stroke after another goes the same way: no cut is made between them."""
+    places = [(p.x.value, p.y.value) for p in positions if not p.finishing and p.x is not None and p.y is not None]
+    ways = [(end[0] - at[0], end[1] - at[1]) for at, end in zip(places[::2], places[1::2], strict=True)]
+    if any(one[0] * other[0] + one[1] * other[1] > 0 for one, other in pairwise(ways)):
+        return [line("Where the next stroke goes the same way, go back the way you came before you move over to it.")]
+    return []
 
 
 def plan_start_hole(asked: MillCut) -> Cut | None:
