@@ -54,6 +54,9 @@ def jaws(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, body: float, scale: flo
         draw_box(sheet, Box(left, -held * scale, right, held * scale))
         sheet.write((words("mandrel", small=True),), left, (held + 0.6 * EM / scale) * scale, across="right")
         return
+    if set_up.hold is not None and set_up.hold.kind == "faceplate":
+        plate(sheet, it, left, right, held, body, scale)
+        return
     for low, high in ((held, body), (-body, -held)):
         draw_box(sheet, Box(left, low * scale, right, high * scale))
     if set_up.hold is not None:
@@ -63,6 +66,18 @@ def jaws(sheet: Sheet, set_up: SetUpPlan, it: OnMachine, body: float, scale: flo
         rest(sheet, it.fixtures["steady rest"], set_up, body, scale)
     if "centre" in it.fixtures:
         centre(sheet, it.fixtures["centre"], scale)
+
+
+def plate(sheet: Sheet, it: OnMachine, left: float, right: float, held: float, body: float, scale: float) -> None:
+    """A faceplate behind the work, as much of it as there is room for, and the packing between."""
+    draw_box(sheet, Box(left, -body * scale, right, body * scale))
+    sheet.write((words("faceplate", small=True),), left - 0.6 * EM, 0.8 * body * scale, across="right")
+    back = float(extent_of(it.before)[0][2]) * scale
+    if back > right:
+        for low, high in ((0.8 * held, held), (-held, -0.8 * held)):
+            draw_box(sheet, Box(right, low * scale, back, high * scale))
+        spot, zone = ((right + back) / 2, -0.9 * held * scale), Box(left - 30.0, -body * scale - 3 * EM, back, 0.0)
+        point_out(sheet, (words("packing", small=True),), spot, 0.0, zone, angles=(195, 210, 225, 240))
 
 
 def rest(sheet: Sheet, fixture: Box3, set_up: SetUpPlan, body: float, scale: float) -> None:

@@ -11,6 +11,7 @@ from jobcards.dryrun.solids import Solid, box, cone, corners, cylinder, extent, 
 from jobcards.planning.card import HoldPlan
 
 Fixtures = Mapping[str, Solid]
+PLATE = 10  # a faceplate is about so many times as wide as thick
 MOST = 1e-6  # two sizes closer than this are the same
 
 TILTED = ("sine bar in vise", "angle gauge in vise")
@@ -103,6 +104,9 @@ def sine_bar(hold: HoldPlan, read: Reader, work: Solid, side: int) -> Solid:
 def chuck_fixture(hold: HoldPlan, read: Reader, work: Solid, corner: float = 0.0) -> dict[str, Solid]:
     """Chuck jaws or collet as a ring round the work, its face at z = 0; its edge clears a radius in a corner."""
     low, high = extent(work)
+    if hold.kind == "faceplate":
+        across, packing = read(hold.sizes["plate diameter"]), read.size(hold.sizes, "packing")
+        return {"chuck": cylinder(across, low[2] - packing - across / PLATE, low[2] - packing)}
     held = read.size(hold.sizes, "held diameter") or 2 * high[0]
     grip = read.size(hold.sizes, "grip") or -low[2]
     if grip <= MOST:

@@ -56,8 +56,8 @@ class HoldPlan:
     under `clamps`: "clamp length", "clamp width", "clamp thickness", "reach", "stud", "stud gap" (from the work's
     edge), "heel", "stands up"; parallels as in the vise; an angle plate's "plate width", "plate height", "plate depth",
     "plate thickness", and "proud" above it.
-    chuck, collet, "between centres", "faceplate" and "mandrel" (inside a bore): "stick-out", "grip", "held diameter";
-    "centre point".
+    chuck, collet, "between centres", "mandrel" (in a bore): "stick-out", "grip", "held diameter", "centre point".
+    faceplate: "stick-out", "held diameter", "plate diameter", and the "packing" behind where a tool goes through.
     round work at the mill, kind "v-block in vise", "v-blocks on the table" (its `clamps`
     with a block under each; "stick-out" from the nearest, "beyond the axis" of a nose, "stud off" the axis, "heel"),
     "dividing head" or "rotary table": "angle up" (of the drawing, at

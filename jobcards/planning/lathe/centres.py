@@ -2,14 +2,15 @@
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import SetUp
+from jobcards.planning import rates
 from jobcards.planning.card import HoldPlan
 from jobcards.planning.lathe.outline import largest
-from jobcards.planning.lathe.reach import furthest
+from jobcards.planning.lathe.reach import blank_over, furthest
 from jobcards.planning.number import Number
 from jobcards.planning.route import Route
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_shop, slug
-from jobcards.trade import milling
+from jobcards.trade import drilling, milling
 
 OTHER = {"left end": "right end", "right end": "left end"}
 
@@ -126,20 +127,64 @@ def plan_on_faceplate(route: Route, set_up_id: str, set_up: SetUp, plate: kit.Fa
         work.problem(
             hold.place("holder"), f"the {OTHER[hold.out]} is not faced, and lies against the plate", "face it before"
         )
+    for operation in set_up.operations:
+        if operation.face or operation.part_off:
+            work.problem(
+                operation.mark,
+                f"the straps of the {hold.holder} press on the {hold.out}, so no tool passes over it",
+                "face it in a set-up before, in a chuck",
+            )
     thick = work.of(set_up_id).length(
-        "stick-out", milling.support_height, "work off the plate", base=length, rise=blank_left(route)
+        "stick-out",
+        milling.support_height,
+        "work off the plate",
+        base=length,
+        rise=blank_over(route, set_up_id, hold.out),
     )
-    said = (
+    said = [
         line("The faced {end} against the faceplate, straps on packing at the same height.", end=OTHER[hold.out]),
         line("Clock the outside true, tighten, and clock again. Balance with a weight opposite, and start slowly."),
-    )
-    packing: list[Line] = []
-    if any(f.through and f.name in {o.cut for o in set_up.operations} for f in route.shape.features):
-        packing.append(line("Packing behind the work where a tool goes through: the plate must not be cut."))
-    sizes = {"held diameter": held, "grip": across, "stick-out": thick}
-    return HoldPlan("faceplate", from_shop(hold.holder), sizes, out=hold.out, instructions=(*said, *packing))
+    ]
+    sizes = {"held diameter": held, "plate diameter": across, "stick-out": thick}
+    beyond = beyond_work(route, set_up_id, set_up)
+    if beyond is not None:
+        packing = sizes["packing"] = work.of(set_up_id).length(
+            "packing", milling.support_height, "packing behind the work", base=beyond, rise=work.rule("clearance")
+        )
+        said.append(
+            line(
+                "Equal packing, at least {packing} thick, behind the work under each strap: a tool goes through, and "
+                "the plate must not be cut.",
+                packing=packing,
+            )
+        )
+    return HoldPlan("faceplate", from_shop(hold.holder), sizes, out=hold.out, instructions=tuple(said))
 
 
-def blank_left(route: Route) -> Number:
-    """What is still to be faced off a disc."""
-    return route.work.rule("facing")
+def beyond_work(route: Route, set_up_id: str, set_up: SetUp) -> Number | None:
+    """How far the tools of a set-up come out behind the work: nothing where none goes through."""
+    work, through = route.work, work_through(route)
+    found: list[Number] = []
+    for index, operation in enumerate(set_up.operations, start=1):
+        cutter = work.shop.cutters.get(operation.cutter)
+        if operation.cut not in through or cutter is None:
+            continue
+        found.append(work.rule("breakthrough"))
+        tool = rates.plan_cutter(work, operation.cutter, cutter)
+        if cutter.kind == "drill" and {"diameter", "point"} <= tool.sizes.keys():
+            found.append(
+                work.of(f"{set_up_id}-{index}").length(
+                    "beyond",
+                    drilling.tip_depth,
+                    "how far the drill's tip comes out behind",
+                    full_depth=work.rule("breakthrough"),
+                    diameter=tool.sizes["diameter"],
+                    point_angle=tool.sizes["point"],
+                )
+            )
+    return max(found, key=lambda number: number.value, default=None)
+
+
+def work_through(route: Route) -> set[str]:
+    """The shapes that go right through."""
+    return {feature.name for feature in route.shape.features if feature.through}
