@@ -6,7 +6,7 @@ from jobcards.definition.job import SetUp
 from jobcards.definition.shop_bored_jaws import BoredJaws
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
 from jobcards.planning.number import Number
-from jobcards.planning.round_work.holding import angle_words, check_end, held_diameter
+from jobcards.planning.round_work.held import angle_words, check_end, held_diameter
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
 from jobcards.trade import cutting, milling

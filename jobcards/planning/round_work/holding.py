@@ -1,20 +1,19 @@
-"""Round work held at the mill: in a V-block in the vise, or in the chuck of a dividing head or rotary table."""
+"""Round work held at the mill: which way, and in the chuck of a dividing head or rotary table."""
 
 from jobcards.definition import shop as kit
 from jobcards.definition.job import Hold, SetUp
 from jobcards.definition.shop_clamping import TableClamps
 from jobcards.definition.shop_dividing import Indexer, RotaryTable
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan
-from jobcards.planning.mill.vise import vise_sizes
-from jobcards.planning.number import Number, Show
+from jobcards.planning.number import Number
+from jobcards.planning.round_work.held import angle_words, at_the_end, check_end, held_diameter, named_by, steady
+from jobcards.planning.round_work.in_vise import plan_in_block
 from jobcards.planning.round_work.jaws import clear_of_jaws
 from jobcards.planning.round_work.on_edge import on_edge
-from jobcards.planning.round_work.on_table import above_block, block_sizes, plan_in_blocks
+from jobcards.planning.round_work.on_table import plan_in_blocks
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import Work, from_job, from_shop, slug
-from jobcards.trade import cutting, holding, locating, milling
-
-MOST_FREE = 3.0  # diameters standing out without a centre, as on the lathe
+from jobcards.trade import cutting, locating, milling
 
 
 def plan_round_hold(
@@ -37,21 +36,6 @@ def plan_round_hold(
         "write in: a dividing head or rotary table of the shop, or in: vise and on: V-block with the end that is out",
     )
     return None
-
-
-def named_by(shape: ShapePlan, hold: Hold) -> FeaturePlan | None:
-    """The turned diameter that the definition says it is held by."""
-    return next((f for f in shape.features if f.name == hold.by and f.shape == "turned diameter"), None)
-
-
-def held_diameter(work: Work, hold: Hold, shape: ShapePlan) -> tuple[Number, Number | None]:
-    """The diameter that is held, and the length of it where the definition names a feature."""
-    feature = named_by(shape, hold)
-    if hold.by and feature is None:
-        work.problem(hold.place("by"), f"“{hold.by}” is not a turned diameter", "name a turned diameter of the part")
-    if feature is None:
-        return shape.sizes["diameter"], None
-    return feature.sizes["diameter"], feature.sizes["length"]
 
 
 def plan_in_chuck(
@@ -138,22 +122,6 @@ def standing_out(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, grip:
     )  # fmt: skip
 
 
-def at_the_end(feature: FeaturePlan, length: float, right: bool) -> bool:
-    """Whether a diameter reaches the end that is in the jaws."""
-    return feature.sizes["from"].value < 1e-9 if right else feature.sizes["to"].value > length - 1e-9
-
-
-def check_end(work: Work, set_up: SetUp, shape: ShapePlan) -> None:
-    """It is held by a diameter that reaches its lower end."""
-    hold = set_up.hold
-    assert hold is not None
-    feature = named_by(shape, hold)
-    if feature is not None and not at_the_end(feature, shape.sizes["length"].value, hold.up == "right end"):
-        work.problem(
-            hold.place("by"), f"“{hold.by}” does not reach the end that stands in the jaws", "turn the part over"
-        )
-
-
 def gripped(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, jaws: Number, there: Number | None) -> Number:
     """How much of the part the jaws take: their length, no more than there is; of a part that stands, half of it."""
     if hold.up and jaws.value > shape.sizes["length"].value / 2:
@@ -224,164 +192,3 @@ def chuck_words(work: Work, set_up: SetUp, head: Indexer, shop_id: str, sizes: d
     said.append(line("The chuck runs out {runout}: clock the work, and tap it true if that matters.", runout=runout))
     said.append(angle_words(hold, sizes["angle up"]))
     return said
-
-
-def angle_words(hold: Hold, angle: Number) -> Line:
-    """Which way the drawing's angles lie."""
-    where = "to the right, away from the axis" if hold.up else "up"
-    return line(
-        "Angles count on the right end from the right round by the top. {angle} is {where} to begin with.",
-        angle=angle,
-        where=where,
-    )
-
-
-def steady(work: Work, set_up_id: str, set_up: SetUp, out: Number, diameter: Number) -> Number:
-    """Stick-out in diameters; a warning where it asks for a centre."""
-    ratio = work.of(set_up_id).rate(
-        "ratio",
-        holding.stick_out_ratio,
-        "stick-out in diameters",
-        "1",
-        stick_out=out,
-        diameter=diameter,
-        show=Show(places=1),
-    )
-    assert set_up.hold is not None
-    if ratio.value > MOST_FREE and not set_up.hold.support:
-        work.warnings.append(
-            line(
-                "In the set-up {set_up} the work stands out {ratio} diameters: support its end with a centre.",
-                set_up=from_job(set_up.title),
-                ratio=ratio,
-            )
-        )
-    return ratio
-
-
-def plan_in_block(
-    work: Work,
-    set_up_id: str,
-    set_up: SetUp,
-    shape: ShapePlan,
-    cuts: list[FeaturePlan],
-    first: Number,
-    block: kit.VBlock,
-) -> HoldPlan | None:
-    """Lying in a V-block that the vise grips, pressed down by the block's clamp."""
-    hold = set_up.hold
-    assert hold is not None
-    shop_id = f"shop-{slug(hold.on)}"
-    own = block_sizes(work, hold, block)
-    if own is None:
-        return None
-    held, _ = held_diameter(work, hold, shape)
-    largest = work.shop_length(f"{shop_id}.largest", block.largest, "largest diameter it takes")
-    if held.value > largest.value:
-        work.problem(
-            hold.place("on"), f"the V-block takes {largest.shown}, and the work is {held.shown}", "take a larger one"
-        )
-    out = block_stick_out(work, set_up_id, set_up, shape, cuts, held, own)
-    grip = work.of(set_up_id).length(
-        "lies", milling.left_to_take, "part lying in the V-block", full=shape.sizes["length"], taken=out
-    )
-    least = work.rule("least grip")
-    if grip.value < least.value:
-        work.problem(
-            set_up.mark,
-            f"only {grip.shown} of the part would lie in the V-block, and {least.shown} is the least",
-            "turn it end for end, or use a dividing head",
-        )
-    over = work.of(set_up_id).length(
-        "over-block",
-        holding.vblock_height,
-        "top of the work over the point of the V",
-        diameter=held,
-        angle=own["block angle"],
-    )
-    sizes = {**own, "held diameter": held, "stick-out": out, "grip": grip, "angle up": first, "over the V": over}
-    vise = work.shop.holding[hold.holder]
-    assert isinstance(vise, kit.Vise)
-    jaws = vise_sizes(work, hold.holder, vise)
-    sizes |= {name: jaws[name] for name in ("jaw width", "jaw depth", "jaw thickness")}
-    sizes["ratio"] = steady(work, set_up_id, set_up, out, held)
-    said = [
-        line(
-            "V-block in the vise, its V up and along the table, tapped down on the bed, its right end level with the "
-            "right end of the jaws."
-        ),
-        line(
-            "The part in the V, pressed down by the block's clamp where no cutter comes; the {end} to the right, "
-            "standing out {out} beyond the block.",
-            end=hold.out,
-            out=out,
-        ),
-        angle_words(hold, first),
-    ]
-    if out.value == 0:
-        said[1] = line(
-            "The part in the V, its {end} to the right and level with the end of the block, pressed down by the "
-            "block's clamp where no cutter comes.",
-            end=hold.out,
-        )
-    holder = from_shop(hold.on)
-    return HoldPlan("v-block in vise", holder, sizes, out=hold.out, instructions=tuple(said))
-
-
-def block_stick_out(
-    work: Work,
-    set_up_id: str,
-    set_up: SetUp,
-    shape: ShapePlan,
-    cuts: list[FeaturePlan],
-    held: Number,
-    own: dict[str, Number],
-) -> Number:
-    """How far the part stands out beyond the block: nothing, or as far as cuts that would meet the block ask for."""
-    hold = set_up.hold
-    assert hold is not None
-    clear = work.rule("clearance")
-    above = above_block(work, f"{set_up_id}.above-block", held, own)
-    low = [f for f in cuts if f.through or f.sizes["depth"].value > above.value - clear.value + 1e-9]
-    right = hold.out == "right end"
-    least = thicker_beyond(work, set_up_id, hold, shape, held)
-    if not low:
-        return least
-    places = [
-        (f, f.sizes["at"] if "at" in f.sizes else f.sizes["from" if right else "to"], f.sizes.get("diameter"))
-        for f in low
-    ]
-    feature, place, across = (min if right else max)(places, key=lambda entry: entry[1].value)
-    span = place
-    if right:
-        span = work.of(set_up_id).length(
-            "span", locating.flipped_position, "from the right end", length=shape.sizes["length"], position=place
-        )
-    if "at" in feature.sizes and across is not None:
-        span = work.of(set_up_id).length("span-far", milling.support_height, "past the hole", base=span, rise=across)
-    out = work.of(set_up_id).length(
-        "stick-out", milling.support_height, "standing out beyond the block", base=span, rise=clear
-    )
-    return out if out.value >= least.value else least
-
-
-def thicker_beyond(work: Work, set_up_id: str, hold: Hold, shape: ShapePlan, held: Number) -> Number:
-    """How far a head thicker than the diameter held reaches from the end that stands out: it does not go into the V."""
-    right, clear = hold.out == "right end", work.rule("clearance")
-    feature = named_by(shape, hold)
-    thicker = feature is not None and any(
-        f.shape == "turned diameter"
-        and f.sizes["diameter"].value > held.value + 1e-9
-        and (f.sizes["from"].value >= feature.sizes["to"].value - 1e-9) == right
-        for f in shape.features
-    )
-    if feature is None or not thicker:
-        return work.nothing(f"{set_up_id}.level", "standing out beyond the block")
-    edge = feature.sizes["to" if right else "from"]
-    if right:
-        edge = work.of(set_up_id).length(
-            "head", locating.flipped_position, "from the right end", length=shape.sizes["length"], position=edge
-        )
-    return work.of(set_up_id).length(
-        "stick-out-of-the-head", milling.support_height, "standing out beyond the block", base=edge, rise=clear
-    )
