@@ -28,8 +28,8 @@ PENCIL = {
     # from the rim of the hole to that of the head: (0.531 - 0.2656) / 2 / tan 41°; all of the cone 0.2655 / tan 41°
     f"{BACK}.from-the-rim": "0.1526",
     "plate-post-screw-heads.depth": "0.3054",
-    # the middle of the full round stands half the width from the end: 3.75 - 0.5625
-    "arm-eye.x-middle": "3.1875",
+    # the middle of the full round stands half the width from the end: 4.75 - 0.5625
+    "arm-eye.x-middle": "4.1875",
     # corners of the square end from there: 0.5625 * 1.4142
     f"{EYE}.reach": "0.7955",
     # round and half of the cutter: 0.5625 + 0.25
@@ -44,6 +44,8 @@ PENCIL = {
     "post-driver-slot-slot-1-8-end-mill-right.along": "0.5375",
     # 1/2 + 3/8 beyond: a screw of 7/8 through a plate of 1/2
     "requirement-screw-in-the-post": "0.3750",
+    # 4.1875 - 3.5 where the arm turns in the last column
+    "requirement-nose-beyond-the-plate": "0.6875",
     # 0.813 - 0.5625 - 0.2495
     "requirement-arm-square-to-the-rows": "0.0010",
     # 0.5005 - 0.4990
@@ -82,7 +84,7 @@ def test_the_dry_run_leaves_what_is_drawn() -> None:
 
 WRONG = [
     # clamps near the pivot stand where the cutter comes round
-    (("at: 1-1/8}, {over: bottom, at: 1-1/8}", "at: 3}, {over: bottom, at: 3}"), "would meet the clamp"),
+    (("at: 1-3/4}, {over: bottom, at: 1-3/4}", "at: 4}, {over: bottom, at: 4}"), "would meet the clamp"),
     # a screw's cone is not cut into the face where no hole opens, nor by a cutter of another angle
     (("with: 82 degree countersink", "with: 90 degree countersink"), "take a countersink of that angle"),
     # jaws bored to the head cannot hold a post that stands on its shank
