@@ -24,7 +24,7 @@ from jobcards.planning.card import Card, PartPlan
 SLIVER = 1e-6
 CELL, HANDFUL = 0.02, 128  # points in one cell of the mesh's size, and so many of them, are measured together
 NEAR = (0.001, 0.02)  # how far round the points triangles are looked for, in parts of the mesh's size
-MULTITUDE = 20_000  # points, as of hundreds of holes that are all out of place
+MULTITUDE = 4_000  # points, as of holes that are all out of place
 SPREAD = 500  # of these, the ones that are measured first
 NEAREST = 6  # triangles measured exactly before the rest are ruled out by their boxes
 

@@ -14,6 +14,7 @@ from jobcards.dryrun.results import DryRun
 from jobcards.dryrun.revolved import centre_hole, outside_cone, radii_at, rounding
 from jobcards.dryrun.solids import SIDES, Solid, cylinder, laid
 from jobcards.planning.card import Card, SetUpPlan
+from tests.dryrun.mistakes import concerned
 from tests.planning.cards import changed_card, shipped
 from tests.planning.lathe_cards import INFEED, PLUG, SPINDLE, lathe_card
 
@@ -43,7 +44,7 @@ def misread(card: Card, change: Callable[[float], float], *ids: str) -> DryRun:
     shown = published(card)
     for number_id in ids:
         shown[number_id] = quantity.show(change(quantity.parse_shown(shown[number_id])), "in", 4)
-    return dry_run(card, shown)
+    return dry_run(concerned(card, ids), shown)
 
 
 MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {

@@ -17,6 +17,7 @@ from jobcards.dryrun.reading import published
 from jobcards.dryrun.results import DryRun
 from jobcards.planning.card import Card
 from jobcards.trade import tapers
+from tests.dryrun.mistakes import concerned
 from tests.planning.cards import changed_card
 from tests.planning.lathe_cards import INFEED, JOBS, lathe_card
 
@@ -142,7 +143,7 @@ def misread(card: Card, change: Callable[[float], float], number_id: str) -> Dry
     """The dry run with a published number changed."""
     shown = published(card)
     shown[number_id] = quantity.show(change(quantity.parse_shown(shown[number_id])), "in", 4)
-    return dry_run(card, shown)
+    return dry_run(concerned(card, [number_id]), shown)
 
 
 MISTAKES: dict[str, tuple[Path, Callable[[float], float], str]] = {
