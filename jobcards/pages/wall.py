@@ -19,6 +19,7 @@ QUIET = "---\nsearch:\n  exclude: true\nhide:\n  - navigation\n  - toc\n---\n\n"
 MOST_PLACES = 4
 MOST_HOLES = 24  # no pitch and count tells where the holes of a circle or a grid are
 HOLES = ("spot", "drill", "plunge", "counterbore", "bore", "ream", "tap", "countersink", "lay out")
+MOST_PASSES = 2  # closed slots of one cutter that the passes are told of
 MOST_LIMITS = 8
 SET_RATES = ("speed", "feed", "strokes")
 LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "bore thread", "taper by compound", "taper by set-over")
@@ -183,8 +184,11 @@ def run_lines(
     first = cuts[0]
     rates = [strong(writer, first.rates[key], unit=True) for key in SET_RATES if key in first.rates]
     cutter = [writer.authored(first.cutter.name)] if first.cutter else []
+    many = sum(cut.kind == "plunged strokes" for cut in cuts) > MOST_PASSES
     told = [
-        element("span", cut_told(writer, cut, features.get(cut.feature), places, cut.id in again), class_="wall-step")
+        element(
+            "span", cut_told(writer, cut, features.get(cut.feature), places, cut.id in again, many), class_="wall-step"
+        )
         for cut in cuts
     ]
     if not rates:  # a hand tool needs no line of its own
@@ -204,12 +208,14 @@ def repeated(cuts: Sequence[Cut]) -> set[str]:
     return found
 
 
-def cut_told(writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool, again: bool = False) -> Html:
-    """One cut: its name, its sizes, its places unless they have been told."""
+def cut_told(
+    writer: Writer, cut: Cut, feature: FeaturePlan | None, places: bool, again: bool = False, many: bool = False
+) -> Html:
+    """One cut: its name, its sizes, its places unless they have been told; of many slots only what makes the size."""
     sizes = [join([f"{name} ", strong(writer, number)]) for name, number in sizes_told(cut).items()]
     if cut.kind in wall_strokes.KINDS and (passes := cut.rates.get("all passes")) and passes.value > 1:
         sizes.append(join(["in ", strong(writer, passes), " passes"]))
-    where: Iterable[str] = place_lines(writer, cut, feature) if places else ()
+    where: Iterable[str] = place_lines(writer, cut, feature, many) if places else ()
     if places and again:
         where = ("same places",)
     turned = [move_in_short(writer, cut)] if any(station.move for station in cut.stations) else []
@@ -223,7 +229,7 @@ def name_of(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Html:
     return escape(cut.face) if cut.face else writer.line(cut.title)
 
 
-def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterator[Html]:
+def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None, many: bool = False) -> Iterator[Html]:
     """Where to go. Many grooves are told by the first, the pitch and the count; many passes by the last one."""
     in_a_row = feature is not None and {"pitch", "count"} <= set(feature.sizes)
     if cut.kind in ("grooves", "vee grooves") and feature and in_a_row and cut.positions:
@@ -236,7 +242,9 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None) -> Iterat
         large = partial(strong, writer)
         if cut.kind == "plunged strokes":
             yield join(["down at ", position(writer, cut.positions[0])])
-            rough = list(wall_strokes.stroke_lines(wall_strokes.roughing(cut.positions), large))
+            each_pass = () if many else wall_strokes.roughing(cut.positions)
+            alone = len(each_pass) == len(("from", "to"))  # the other axis stays where the cutter went down
+            rough = list(wall_strokes.stroke_lines(each_pass, large, still_told=alone))
             yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
         yield from wall_strokes.stroke_lines(cut.positions, large)
     elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):

@@ -13,13 +13,15 @@ FEW = 3  # rough strokes told besides
 Stroke = tuple[Position, Position]
 
 
-def stroke_lines(positions: Sequence[Position], strong: Callable[[Number], Html]) -> Iterator[Html]:
+def stroke_lines(
+    positions: Sequence[Position], strong: Callable[[Number], Html], still_told: bool = False
+) -> Iterator[Html]:
     """Every finishing stroke, or else the last ones: a line for each, the axis that stands still first."""
     for start, end in told(list(zip(positions[::2], positions[1::2], strict=False))):
         axes = (("x", start.x, end.x), ("y", start.y, end.y))
         moved = [(axis, one, other) for axis, one, other in axes if one and other and one.shown != other.shown]
         still = [(axis, one) for axis, one, other in axes if one and other and one.shown == other.shown]
-        words = [join([f"{axis} ", strong(one)]) for axis, one in still]
+        words = [join([f"{axis} ", strong(one)]) for axis, one in still if not still_told]
         words += [join([f"{axis} ", strong(one), " to ", strong(other)]) for axis, one, other in moved]
         read = (element("span", word, class_="reading") for word in words)
         yield element("span", join(read, " "), class_="wall-place")
