@@ -142,7 +142,8 @@ def infeed_words(before: Number, depth: Number, infeed: Number) -> list[Line]:
         ),
         line(
             "The depth is that of a tool whose nose is flat an eighth of the pitch: {depth} straight out, which is "
-            "{infeed} along the compound. The bar springs: more passes without infeed than outside.",
+            "{infeed} along the compound. That leaves the least pitch diameter: the bar springs, so go over it without "
+            "infeed, then on by a mark at a time until the go end of the gauge runs in.",
             depth=depth,
             infeed=infeed,
         ),
