@@ -82,7 +82,12 @@ def bring_lent(work: Work, set_up: SetUp) -> None:
 
 def implied(hold: Hold) -> list[str]:
     """The kinds of things that a hold needs without naming them."""
-    needed = {"stop": hold.against_stop, "centres": hold.support, "table clamps": hold.clamps}
+    needed = {
+        "stop": hold.against_stop,
+        "centres": hold.support == "centre",
+        "steady rest": hold.support == "steady rest",
+        "table clamps": hold.clamps,
+    }
     return [name for name, asked in needed.items() if asked]
 
 

@@ -29,7 +29,7 @@ every_formula()
 # Topics with no picture to draw: tables and look-ups, temperatures, speeds and sums.
 WITHOUT = {
     "drills", "gauge_blocks", "general_tolerances", "hole_sequence", "screw_heads", "stackups", "standard_tapers",
-    "thread_limits", "cautions", "materials",
+    "thread_limits", "thread_bores", "cautions", "materials", "times",
 }  # fmt: skip
 FRESH = """
 import hashlib

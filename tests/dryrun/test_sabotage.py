@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Callable
+from copy import deepcopy
 from dataclasses import replace
 from pathlib import Path
 
@@ -23,7 +24,7 @@ HOLES = ("plunge", "counterbore", "drill", "bore")
 
 def the_card() -> Card:
     """The first job, for the shop that comes with it."""
-    shop = load_shop(PACKAGE / "shops" / "evening-workshop.yml")
+    shop = deepcopy(load_shop(PACKAGE / "shops" / "evening-workshop.yml"))
     return plan_card(load_job(PACKAGE / "jobs" / "equalising-clamp.yml"), shop)
 
 
@@ -206,13 +207,13 @@ def test_half_or_twice_the_diameter_on_the_dial(part_id: str, cut: Cut, factor: 
 
 
 def test_a_dial_that_reads_otherwise_than_the_card_was_worked_out_for() -> None:
-    shop = load_shop(PACKAGE / "shops" / "evening-workshop.yml")
+    shop = deepcopy(load_shop(PACKAGE / "shops" / "evening-workshop.yml"))
     shop.machines["lathe"].cross_slide.reads = "infeed"  # type: ignore[attr-defined]
     assert not dry_run(replace(only(CARD, "pin"), shop=shop)).passed
 
 
 def test_another_edge_finder_than_the_card_was_worked_out_for() -> None:
-    shop = load_shop(PACKAGE / "shops" / "evening-workshop.yml")
+    shop = deepcopy(load_shop(PACKAGE / "shops" / "evening-workshop.yml"))
     shop.finders["edge finder"].tip = parse("0.500", Mark(), "in")
     run = dry_run(replace(only(CARD, "base"), shop=shop))
     # 0.500 for 0.200: 0.150 on each of two touched axes.

@@ -1,6 +1,7 @@
 """Cuts at the lathe: diameters and lengths as the dials give them, for both kinds of dial."""
 
 import math
+from copy import deepcopy
 
 import numpy as np
 import pytest
@@ -27,7 +28,7 @@ def turned(bench: Bench, length: float, diameter: float, **features: tuple[float
 
 def run_bar(bench: Bench, shape: ShapePlan, *cuts: Cut, reads: str = "diameter", stick_out: float = 1.5) -> PartRun:
     """Turn a 1-inch bar that stands out of the chuck; the right end still has 0.020 on it."""
-    shop = load_shop(SHOP_FILE)
+    shop = deepcopy(load_shop(SHOP_FILE))
     shop.machines["lathe"].cross_slide.reads = reads  # type: ignore[attr-defined]
     zero = (bench.touch("x", "bar", "", 1, 0.0), bench.touch("z", "end", "right end", 1, 0.0))
     hold = chuck(bench, stick_out=stick_out, grip=1.0, held_diameter=1.0)

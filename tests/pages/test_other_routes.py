@@ -44,7 +44,7 @@ def test_the_dry_run_of_both_ways_is_told() -> None:
     text = read(card_page(CARD, REHEARSALS)).text
     assert "jaw, with the mill" in text[text.find("Dry run") :]
     assert {each.part_id for each in REHEARSALS} == {"jaw", "jaw-with-the-mill"}
-    assert "Not dry-run: Make stamp" in text
+    assert "Not dry-run: Stamp" in text
 
 
 def test_heat_and_grinding_are_read_large() -> None:
