@@ -104,7 +104,16 @@ def test_an_edit_shows_while_serving(house: House, only: str) -> None:
     finally:
         server.terminate()
         server.wait()
-    assert not build.port_taken(port), "the engine must stop with it"
+    assert left(port), "the engine must stop with it"
+
+
+def left(port: int) -> bool:
+    """Whether nobody listens there any more; on a busy machine the engine may need a moment to go."""
+    for _ in range(100):
+        if not build.port_taken(port):
+            return True
+        time.sleep(0.1)
+    return False
 
 
 def wait_for(port: int, words: str) -> bool:

@@ -139,6 +139,7 @@ def test_on_a_phone_rows_are_cards_and_nothing_runs_sideways(site: Path, page: P
     heights = page.locator("tr[data-slug] a").evaluate_all("all => all.map(e => e.getBoundingClientRect().height)")
     assert heights and min(heights) >= THUMB
     row.locator("a").first.click()
+    page.locator("[data-card]").first.wait_for(state="attached")
     assert page.locator("[data-card]").count() == 1
 
 
