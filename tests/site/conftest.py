@@ -3,6 +3,7 @@
 import os
 import shutil
 import threading
+import time
 from collections.abc import Iterator
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
@@ -35,11 +36,35 @@ class Quiet(SimpleHTTPRequestHandler):
 
 
 @pytest.fixture(scope="session")
-def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """The whole site, built once."""
-    target = tmp_path_factory.mktemp("built") / "site"
-    build.build_site(target)
-    return target
+def site(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> Path:
+    """The whole site, built once: by the first of several test processes that asks, while the others wait for it."""
+    if worker_id == "master":
+        return built(tmp_path_factory.mktemp("built"))
+    shared = tmp_path_factory.getbasetemp().parent / "built"
+    try:
+        shared.mkdir()
+    except FileExistsError:
+        return built_by_another(shared)
+    try:
+        return built(shared)
+    finally:
+        (shared / "over").touch()
+
+
+def built(folder: Path) -> Path:
+    """The whole site, in a folder."""
+    build.build_site(folder / "site")
+    (folder / "whole").touch()
+    return folder / "site"
+
+
+def built_by_another(folder: Path) -> Path:
+    """The site once another process has built it."""
+    while not (folder / "over").exists():
+        time.sleep(0.2)
+    if not (folder / "whole").exists():
+        pytest.fail("the site could not be built; another process tells why")
+    return folder / "site"
 
 
 @pytest.fixture(scope="session")
