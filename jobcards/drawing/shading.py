@@ -63,7 +63,8 @@ def areas_of(mesh: Mesh, view: View, fresh: np.ndarray[tuple[int], np.dtype[np.b
     )
     out = []
     for number, face in enumerate(faces):
-        covers = [part for other in may_cover(number, faces, boxes) if (part := cover(other, face)) is not None]
+        others = may_cover(number, faces, boxes)
+        covers = [part for other, wholly in others if (part := cover(other, face, wholly)) is not None]
         left = CrossSection.batch_boolean([face.outline, *covers], OpType.Subtract) if covers else face.outline
         loops = tuple(np.asarray(loop) for loop in left.to_polygons())
         if loops and left.area() > 1e-7:
@@ -93,21 +94,25 @@ def face_of(mesh: Mesh, view: View, seen: Floats, members: Whole, fresh: bool) -
     )
 
 
-def may_cover(number: int, faces: Sequence[Face], boxes: Boxes) -> Iterable[Face]:
+def may_cover(number: int, faces: Sequence[Face], boxes: Boxes) -> Iterable[tuple[Face, bool]]:
     """The faces whose outline's rectangle overlaps that of one of them on paper, and of which a corner is nearer to
-    the eye than its plane.
+    the eye than its plane; and whether all their corners are.
     """
     face = faces[number]
     over = (boxes.high > face.low[:2]).all(axis=1) & (boxes.low < face.high[:2]).all(axis=1)
     a, b, c = face.plane
     across, up, toward = boxes.corners.T
-    over &= np.maximum.reduceat(toward - a * across - b * up - c, boxes.first) > 1e-7
+    nearer = toward - a * across - b * up - c
+    over &= np.maximum.reduceat(nearer, boxes.first) > 1e-7
     over[number] = False
-    return (faces[int(index)] for index in np.flatnonzero(over))
+    wholly = np.minimum.reduceat(nearer, boxes.first) >= 0
+    return ((faces[int(index)], bool(wholly[index])) for index in np.flatnonzero(over))
 
 
-def cover(other: Face, face: Face) -> CrossSection | None:
-    """The part of another face that may cover this one: where its plane is nearer to the eye."""
+def cover(other: Face, face: Face, wholly: bool = False) -> CrossSection | None:
+    """The part of another face that may cover this one: where its plane is nearer to the eye, if not `wholly` so."""
+    if wholly:
+        return other.outline
     a, b, c = (mine - its for mine, its in zip(other.plane, face.plane, strict=True))
     slope = float(np.hypot(a, b))
     if slope < 1e-6:
