@@ -8,7 +8,7 @@ import numpy as np
 from jobcards.dryrun.solids import SIDES, Solid, cone, cylinder, drill
 
 ARC = 24  # chords in a quarter of a rounded corner
-NOSE_ARC = 4  # and in that which a tool's nose leaves
+NOSE_ARC = 6  # and in that which a tool's nose leaves
 CENTRE = 30.0  # degrees: half of a centre's 60
 PILOT_POINT = 118.0
 
