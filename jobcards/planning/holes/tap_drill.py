@@ -14,6 +14,8 @@ from jobcards.planning.route import Route
 from jobcards.planning.work import Work
 from jobcards.trade import tapping
 
+TAPPED = {"thread pitch", "hole"}  # the sizes of every hole that is tapped: upright, in an end, or across a round
+
 
 def with_tap_drills(route: Route, set_up: SetUp) -> SetUp:
     """The set-up with every `tap drill` and `reamer drill` named."""
@@ -34,7 +36,7 @@ def chosen(route: Route, set_up: SetUp, operation: Operation) -> Operation:
     if operation.cutter != TAP_DRILL:
         return operation
     feature = route.feature(operation)
-    if feature is None or feature.shape not in ("tapped hole", "tapped end"):
+    if feature is None or not feature.sizes.keys() >= TAPPED:
         route.work.problem(
             operation.place("cutter"), f"“{operation.cut}” is no tapped hole", "name the drill it is drilled with"
         )
