@@ -59,7 +59,7 @@ def plan_in_chuck(
             hold.place("holder"), f"its chuck takes {largest.shown}, and the work is {held.shown}", "hold a smaller one"
         )
     grip = gripped(work, set_up_id, hold, shape, jaws, there)
-    if not hold.up and grip.value > shape.sizes["length"].value / 2:
+    if not hold.up and there is None and grip.value > shape.sizes["length"].value / 2:
         work.problem(
             hold.mark, f"the jaws take {grip.shown} of a part {shape.sizes['length'].shown} long", "use a V-block"
         )

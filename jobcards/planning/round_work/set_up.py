@@ -266,7 +266,7 @@ def earlier_operations(route: Route, set_up: SetUp) -> list[tuple[SetUp, Operati
     """The operations of the set-ups before this one."""
     out: list[tuple[SetUp, Operation]] = []
     for earlier in route.part.route:
-        if earlier is set_up:
+        if earlier.mark == set_up.mark:  # it may be a copy, with its tap drill named
             break
         out += [(earlier, operation) for operation in earlier.operations]
     return out
