@@ -18,12 +18,12 @@ PENCIL = {
     "spindle-nose-and-socket.rest-place": "2.2500",
     # from the bearing's shoulder, which lies against the jaws: 4.000 - 1.375
     "spindle-nose-and-socket-face-right-end.leave": "2.6250",
-    # 0.59941 / 12 in one: 2.25 of it take 0.1124 off 0.7000
-    "spindle-socket.small": "0.5876",
+    # 0.59941 / 12 in one: 2.625 of it take 0.1311 off 0.7000
+    "spindle-socket.small": "0.5689",
     # counted from the cross slide: 90 - atan(0.59941 / 24)
-    "spindle-nose-and-socket-socket-boring-bar.scale": "88.57",
+    "spindle-nose-and-socket-socket-long-boring-bar.scale": "88.57",
     # from the touch in 17/32: 0.7000 - 0.53125, and a dial that reads the diameter
-    "spindle-nose-and-socket-socket-boring-bar-5.dial": "−0.1690",
+    "spindle-nose-and-socket-socket-long-boring-bar-5.dial": "−0.1690",
     # 0.1275 at the sides, and the crown over them: 0.5623 - sqrt(0.5623² - 0.1255²) = 0.0142
     "spindle-keyway.depth": "0.1417",
     # 1.1246 - 0.1417
@@ -48,8 +48,8 @@ def test_by_pencil(number_id: str, expected: str) -> None:
 @pytest.mark.parametrize(
     ("number_id", "wrong"),
     [
-        ("spindle-nose-and-socket-socket-boring-bar.scale", "91.43"),  # the half angle to the other side
-        ("spindle-nose-and-socket-socket-boring-bar-5.dial", "−0.3380"),  # the dial taken for one that reads the infeed
+        ("spindle-nose-and-socket-socket-long-boring-bar.scale", "91.43"),  # the half angle to the other side
+        ("spindle-nose-and-socket-socket-long-boring-bar-5.dial", "−0.3380"),  # the dial taken for one that reads the infeed
         ("spindle-nose-and-socket.rest-place", "3.2500"),  # on the nose
         ("spindle-keyway-and-square-square-1-2-end-mill.below-touch", "0.0953"),  # as if it had been set on the tail
     ],

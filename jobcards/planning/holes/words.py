@@ -39,7 +39,10 @@ def depth_words(asked: HoleCut, depth: Depth, under: tuple[FeaturePlan, Number] 
         return sink_words(asked, depth, under)
     if asked.kind == "hand countersink":
         return [line("Until it measures {diameter} across at the face.", diameter=asked.feature.sizes["diameter"])]
-    return [line("Stop {depth} below " + top_of(asked) + ".", depth=depth.tip)]
+    stop = line("Stop {depth} below " + top_of(asked) + ".", depth=depth.tip)
+    if asked.kind == "counterbore":
+        return [line("Its pilot hangs clear, in the hole or past an edge; it is the teeth that touch the paper."), stop]
+    return [stop]
 
 
 def top_of(asked: HoleCut) -> str:

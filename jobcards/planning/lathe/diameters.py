@@ -5,7 +5,7 @@ from jobcards.planning import rates
 from jobcards.planning.card import Cut, CutterPlan, FeaturePlan, Position
 from jobcards.planning.lathe.common import Turning, common, dial_place, outside_dial, texts
 from jobcards.planning.lathe.ground import diameter_to_turn, is_wheel, plan_ground
-from jobcards.planning.lathe.shoulders import check_corner, turned_length
+from jobcards.planning.lathe.shoulders import check_corner, fine_shoulder, turned_length
 from jobcards.planning.lathe.touching import touch_anew
 from jobcards.planning.number import Number, Show
 from jobcards.planning.words import Line, line
@@ -45,6 +45,7 @@ def plan_diameter(turn: Turning, cut_id: str, operation: Operation, feature: Fea
                 "measure."
             )
         )
+        words += fine_shoulder(turn, feature)
         words += nose_words(turn, cut_id, tool, found["feed a turn"], shoulder)
     turn.turned_to(turn.far(sizes), reached[-1])
     return Cut(

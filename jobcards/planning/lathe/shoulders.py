@@ -4,6 +4,8 @@ from jobcards.definition.job import Operation
 from jobcards.planning.card import CutterPlan, FeaturePlan
 from jobcards.planning.lathe.common import Turning, past_parting
 from jobcards.planning.number import Number
+from jobcards.planning.pins import limits_of
+from jobcards.planning.words import Line, line
 from jobcards.trade import milling
 
 GROOVES = ("turned groove", "undercut")
@@ -87,3 +89,23 @@ def turned_length(turn: Turning, cut_id: str, feature: FeaturePlan, tool: Cutter
         base=length,
         rise=nose,
     )
+
+
+def fine_shoulder(turn: Turning, feature: FeaturePlan) -> list[Line]:
+    """What to do where the limits of a diameter's length are finer than the carriage's dial: measure, and creep up."""
+    length = feature.sizes["length"]
+    limits = [limit.value for _, limit in limits_of(turn.work, length)]
+    if not limits or not ends_at_shoulder(turn, feature):
+        return []
+    dial, compound = turn.lathe.carriage.division, turn.lathe.compound
+    mark = turn.work.shop_length("shop-carriage.division", dial, "one mark of the carriage dial")
+    if compound is None or max(limits) - min(limits) >= 2 * mark.value - HAIR:
+        return []
+    return [
+        line(
+            "The carriage dial's marks, {mark}, are coarser than the limits of this shoulder. Stop short of it, "
+            "measure from the faced end, lock the carriage, and bring the tool the rest of the way with the compound, "
+            "set along the work.",
+            mark=mark,
+        )
+    ]

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from jobcards.definition import shop as kit
-from jobcards.definition.job import Part, SetUp
+from jobcards.definition.job import Part, SetUp, SquareUp
 from jobcards.planning import rates
 from jobcards.planning.card import BlankPlan, Cut, CutterPlan, HoldPlan, SetUpPlan, ShapePlan
 from jobcards.planning.grind import size_to_leave
@@ -18,6 +18,8 @@ from jobcards.planning.words import Line, Words, line
 from jobcards.planning.work import Work, slug
 from jobcards.trade import cutting, milling, setups
 from jobcards.trade.setups import FACES
+
+TINY = 1e-9
 
 
 def plan_squaring(
@@ -41,13 +43,15 @@ def plan_squaring(
         name = set_up.square_up.end_cutter if end and set_up.square_up.end_cutter else set_up.square_up.cutter
         cutter = work.shop.cutters[name]
         tool = rates.plan_cutter(work, name, cutter)
-        up, jaw = held_for(face, done, end)
+        up, jaw = held_for(face, done, end, shape)
         lying = lie(up, jaw, shape)
         second = OPPOSITE[face] in done
         sizes = {"leave": size_to_leave(work, cut_id, shape, face, ground)} if second else {}
         sizes["take off"] = taken_off(work, cut_id, face, blank, ground.get(face))
         sizes.update({"for grinding": ground[face]} if face in ground else {})
         hold = hold_for(work, cut_id, set_up, up, jaw, lying, off, shape, blank, sizes["take off"], end)
+        if end:
+            check_flutes(work, set_up.square_up, tool, lying)
         cuts.append(
             face_cut(
                 work, cut_id, part, face, end, second, tool, cutter, sizes, lying, hold, done, steps, set_up.machine
@@ -58,15 +62,34 @@ def plan_squaring(
     return tuple(cuts)
 
 
-def held_for(face: str, done: list[str], end: bool) -> tuple[str, str]:
-    """Which face is up and which is against the fixed jaw: a finished face goes to the jaw, and under the work."""
+def held_for(face: str, done: list[str], end: bool, shape: ShapePlan) -> tuple[str, str]:
+    """Which face is up and which is against the fixed jaw: a finished face goes to the jaw, and under the work.
+
+    For its ends the block lies flat, so that the side of the cutter reaches down over them.
+    """
     if end:
         flat = [f for f in ("back", "front") if f in done] or ["back"]
         side = [f for f in ("bottom", "top") if f in done] or ["bottom"]
-        return OPPOSITE[flat[0]], side[0]
+        lower, upright = (flat, side) if shape.sizes["thickness"].value <= shape.sizes["height"].value else (side, flat)
+        return OPPOSITE[lower[0]], upright[0]
     square = [f for f in ("front", "back", "bottom", "top") if FACES[f][0] != FACES[face][0]]
     finished = [f for f in square if f in done]
     return face, (finished or square)[0]
+
+
+def check_flutes(work: Work, asked: SquareUp, tool: CutterPlan, lying: Lie) -> None:
+    """The side of the cutter reaches down over the whole end."""
+    high, flutes = lying.along("z"), tool.sizes.get("flute length")
+    if flutes is None or flutes.value >= high.value - TINY:
+        return
+    mark = asked.place("end_cutter" if asked.end_cutter else "cutter")
+    if any(problem.mark == mark for problem in work.problems):
+        return
+    work.problem(
+        mark,
+        f"the ends are {high.shown} high as they are cut, and the {tool.name.text} has flutes {flutes.shown} long",
+        "write ends with: and a cutter with longer flutes",
+    )
 
 
 def taken_off(work: Work, cut_id: str, face: str, blank: BlankPlan, ground: Number | None) -> Number:

@@ -20,7 +20,8 @@ from jobcards.planning.round_work.indexing import Turner, index_words
 from jobcards.planning.round_work.inexact import inexact_words
 from jobcards.planning.round_work.lying import RoundLie, lie_round
 from jobcards.planning.round_work.on_table import check_round_room
-from jobcards.planning.round_work.zero import plan_round_zero, round_axis, top_touch
+from jobcards.planning.round_work.top import top_touch
+from jobcards.planning.round_work.zero import plan_round_zero, round_axis
 from jobcards.planning.route import Route, finished
 from jobcards.planning.shapes.round_work import ROUND, UP
 from jobcards.planning.words import Line, line
@@ -68,7 +69,7 @@ def round_set_up(route: Route, set_up: SetUp, set_up_id: str, mill: kit.Mill) ->
     touch = (
         surface_touch(work, set_up_id, "surface", hold.up, step)
         if hold.up
-        else top_touch(work, set_up_id, asked[0][1], step)
+        else top_touch(work, set_up_id, set_up, route.shape, held, asked[0][1], step)
     )
     touched = asked[0][1].sizes.get("round", route.shape.sizes["diameter"])
     made = []

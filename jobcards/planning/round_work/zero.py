@@ -5,13 +5,13 @@ from collections.abc import Mapping, Sequence
 from jobcards.definition.job import SetUp
 from jobcards.definition.job import Zero as ZeroWords
 from jobcards.planning.card import FeaturePlan, Touch
-from jobcards.planning.mill.zero import Zeros, edge_touch, paper_height, paper_of, tip_of, where
+from jobcards.planning.mill.zero import Zeros, edge_touch, paper_of, tip_of, where
 from jobcards.planning.number import Number, Show
 from jobcards.planning.orientation import Lie
 from jobcards.planning.rates import plan_cutter
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_shop
-from jobcards.trade import locating, round_work, stackups
+from jobcards.trade import locating, round_work
 
 SIDES = {"near side": (-1,), "far side": (1,), "both sides": (-1, 1)}
 Placed = tuple[Touch, Number]
@@ -155,38 +155,3 @@ def end_touch(work: Work, zero_id: str, set_up: SetUp, asked: ZeroWords, lying: 
     if on_head and asked.edge != hold.out:
         work.problem(asked.place("edge"), f"the {asked.edge} is in the chuck", "touch the end that stands out")
     return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
-
-
-def top_touch(work: Work, zero_id: str, feature: FeaturePlan, step: float) -> Touch | None:
-    """The cutter on top of the round with paper between, at the middle of the first thing cut there."""
-    paper = paper_of(work)
-    if paper is None:
-        work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
-        return None
-    place = middle_along(work, zero_id, feature)
-    edge = work.nothing(f"{zero_id}.z-edge", "the top of the round is to read")
-    preset = paper_height(work, zero_id, edge, paper[1], step)
-    said = line(
-        "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the "
-        "round, {place} from the left end, where it is still {size} across; set the height to {preset}. Depths count "
-        "down from the top there. Do this anew for each cutter, before it cuts there.",
-        finder=from_shop(paper[0]),
-        paper=paper[1],
-        place=place,
-        size=feature.sizes["round"],
-        preset=preset,
-    )
-    return Touch("z", "round top", "", 1, preset, from_shop(paper[0]), paper[1], said, place)
-
-
-def middle_along(work: Work, zero_id: str, feature: FeaturePlan) -> Number:
-    """The middle of a feature along the part."""
-    if "at" in feature.sizes:
-        return feature.sizes["at"]
-    return work.of(zero_id).length(
-        "touch",
-        stackups.mean,
-        "where the top is touched, from the left end",
-        low=feature.sizes["from"],
-        high=feature.sizes["to"],
-    )

@@ -26,7 +26,7 @@ def shaper_square(route: Route, set_up: SetUp, set_up_id: str, shaper: kit.Shape
     for face in set_up.square_up.order:
         cut_id = f"{set_up_id}-{slug(face)}"
         end = FACES[face][0] == 0
-        up, jaw = held_for(face, done, end)
+        up, jaw = held_for(face, done, end, route.shape)
         lying = lie(up, jaw, route.shape)
         second = OPPOSITE[face] in done
         sizes = {"leave": size_to_leave(work, cut_id, route.shape, face, route.ground)} if second else {}
