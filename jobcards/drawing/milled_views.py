@@ -16,8 +16,6 @@ from jobcards.drawing.paper import EM, Box, Piece, Row, Rows, Sheet, amount, tol
 from jobcards.drawing.views import FRONT, RIGHT_END, TOP, Drawn
 from jobcards.planning.card import FeaturePlan, ShapePlan
 from jobcards.planning.number import Number
-from jobcards.trade import side_milling
-from jobcards.trade.formula import formula_of
 
 STRAIGHT = {"front": "z", "back": "z", "top": "y", "bottom": "y", "left end": "x", "right end": "x"}
 ALONG_VIEW = {"x": RIGHT_END, "y": TOP, "z": FRONT}
@@ -25,7 +23,6 @@ BLOCK = {"x": "length", "y": "height", "z": "thickness"}
 SIDES = {FRONT: {"x": "below", "y": "left"}, TOP: {"x": "above", "z": "right"}, RIGHT_END: {"z": "below", "y": "right"}}
 ROOM = 11.0 * EM  # for lettering beside a narrow view
 GAP: Row = (Piece(" ", small=True),)
-HALF = formula_of(side_milling.half_width).key
 
 
 def closed(feature: FeaturePlan) -> bool:
@@ -189,15 +186,10 @@ def step_rows(feature: FeaturePlan) -> Rows:
 
 
 def slot_rows(feature: FeaturePlan) -> Rows:
-    """Width, depth, length and the largest radius in its corners, or that its ends are round."""
+    """Width, depth, length and the largest radius in its corners."""
     long = (with_limits(feature.sizes["length"], "long"),) if "length" in feature.sizes else ()
-    ends = (words("full R", small=True),) if full_round(feature) else round_ends(feature, "corners at most ")
+    ends = round_ends(feature, "corners at most ")
     return (with_limits(feature.sizes["width"], "wide"), *long, deep(feature), *ends)
-
-
-def full_round(feature: FeaturePlan) -> bool:
-    """Whether closed ends are as round as the slot is wide, and not told otherwise."""
-    return "corner radius" in feature.sizes and feature.sizes["corner radius"].key == HALF
 
 
 def round_ends(feature: FeaturePlan, said: str) -> Rows:

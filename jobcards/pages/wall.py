@@ -22,6 +22,8 @@ HOLES = ("spot", "drill", "plunge", "counterbore", "bore", "ream", "tap", "count
 MOST_PASSES = 2  # closed slots of one cutter that the passes are told of
 MOST_LIMITS = 8
 SET_RATES = ("speed", "feed", "strokes")
+MILL, LATHE = ("x", "y", "z"), ("x", "compound", "z")  # what the readings of a place are called
+ONE_STROKE = 2  # a place to begin at and one to end at
 LAST_PASS = ("turn", "turn bore", "bore taper", "thread", "bore thread", "taper by compound", "taper by set-over")
 UNSAID = ("in", "mm", "1")  # the head of the sheet tells the unit of every length
 FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line on the wall
@@ -237,14 +239,17 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None, many: boo
         pitch = join(["then every ", strong(writer, feature.sizes["pitch"])])
         yield join([first, pitch, join(["in all ", strong(writer, feature.sizes["count"])])], " ")
     elif cut.kind in LAST_PASS and len(cut.positions) > 1:
-        yield join(["last pass ", position(writer, cut.positions[-1])])
+        yield join(["last pass ", position(writer, cut.positions[-1], LATHE)])
     elif cut.kind in wall_strokes.KINDS:
         large = partial(strong, writer)
         if cut.kind == "plunged strokes":
             yield join(["down at ", position(writer, cut.positions[0])])
             each_pass = () if many else wall_strokes.roughing(cut.positions)
-            alone = len(each_pass) == len(("from", "to"))  # the other axis stays where the cutter went down
+            alone = len(each_pass) == ONE_STROKE  # the other axis stays where the cutter went down
             rough = list(wall_strokes.stroke_lines(each_pass, large, still_told=alone))
+            yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
+        elif not many and cut.rates.get("all passes") and cut.rates["all passes"].value > 1:
+            rough = list(wall_strokes.stroke_lines(wall_strokes.roughing(cut.positions), large))
             yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
         yield from wall_strokes.stroke_lines(cut.positions, large)
     elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):
@@ -253,9 +258,9 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None, many: boo
         yield from (position(writer, each) for each in cut.positions)
 
 
-def position(writer: Writer, place: Position) -> Html:
+def position(writer: Writer, place: Position, names: Sequence[str] = MILL) -> Html:
     """The readings of one place."""
-    axes = ((axis, number) for axis, number in zip("xyz", place_axes(place), strict=True) if number)
+    axes = ((axis, number) for axis, number in zip(names, place_axes(place), strict=True) if number)
     told = (element("span", f"{axis} ", strong(writer, number), class_="reading") for axis, number in axes)
     return element("span", join(told, " "), class_="wall-place")
 

@@ -65,7 +65,7 @@ def bring_lent(work: Work, set_up: SetUp) -> None:
     """Bring what holds and finds for a set-up, and its machine, where the shop has none of that name."""
     hold = set_up.hold
     machine = work.shop.machines.get(set_up.machine) or lend(work, set_up, "machines", set_up.machine)
-    named = [hold.holder, hold.on] if hold else []
+    named = [hold.holder, hold.on, hold.trued_by] if hold else []
     named += [operation.guide for operation in set_up.operations]
     for name in named:
         if name and name not in work.shop.holding:

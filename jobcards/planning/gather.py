@@ -177,7 +177,7 @@ def plan_gather(
         if any(cut.kind in ("grooves", "tilted edges") for cut in set_up.cuts):
             finders.append(line("dial indicator and holder, to sweep the head square"))
     instruments: list[Line] = [(row.instrument,) for row in inspection if row.instrument]
-    instruments += to_try_with(parts)
+    instruments += to_try_with(parts) + pins_to_measure_with(parts)
     groups = (
         ("Stock", stock),
         ("Bought", [to_gather(thing) for thing in bought]),
@@ -213,6 +213,12 @@ def goes_with(cut: Cut) -> list[Line]:
         things.append(line("die holder"))
     if cut.kind == "bore taper":
         things.append(line("plug of the same taper, and blue"))
+    if cut.kind == "taper by set-over":
+        things.append(line("marking blue, to try the taper with"))
+    if kind == "threading tool":
+        things.append(line("centre gauge"))
+    if cut.kind == "face" and cut.hold is not None:
+        things += [line("round bar for the moving jaw"), line("strips of soft sheet")]
     return things
 
 
@@ -224,6 +230,7 @@ def round_things(hold: HoldPlan) -> list[Line]:
         "dividing head": line("index plates, test bar and indicator"),
         "rotary table": line("chuck for the table, indicator"),
         "bored jaws": line("vise, spacer for its soft jaws, boring head, indicator"),
+        "between centres": line("driving plate and dog"),
     }
     out = [things[hold.kind]] if hold.kind in things else []
     if hold.kind == "on rotary table":
@@ -233,7 +240,20 @@ def round_things(hold: HoldPlan) -> list[Line]:
     if "table hole" in hold.sizes:
         told = {"hole": hold.sizes["table hole"], "bore": hold.sizes["centred on"]}
         out.append(line("centring plug, {hole} below and {bore} above", **told))
-    return [*out, line("tailstock with its centre")] if out and hold.support else out
+    if hold.support == "steady rest":
+        return [*out, line("steady rest")]
+    return [*out, line("tailstock with its centre")] if out and hold.support and hold.kind != "between centres" else out
+
+
+def pins_to_measure_with(parts: tuple[PartPlan, ...]) -> list[Line]:
+    """The pins that flanks are measured over, and the wires of threads."""
+    features = [feature for part in parts for feature in part.shape.features]
+    pins = [
+        line("pin, {pin}" if each.shape == "V-groove" else "two pins, {pin}", pin=each.sizes["pin"])
+        for each in features
+        if "pin" in each.sizes
+    ]
+    return pins + [line("three wires, {wire}", wire=each.sizes["wire"]) for each in features if "wire" in each.sizes]
 
 
 def other_cutters(parts: tuple[PartPlan, ...], there: list[Line]) -> list[Line]:

@@ -56,8 +56,9 @@ def spindle_speed(
     diameter: Number,
     steps: list[float],
     machine: str,
+    slowest: bool = False,
 ) -> dict[str, Number]:
-    """Cutting speed, the speed it asks for at a diameter, and the machine's step not above it."""
+    """Cutting speed, the speed it asks for at a diameter, and the machine's step not above it, or its slowest."""
     per_minute, _, _ = speed_units(work)
     found = speeds_table.cutting_speed(material, cutter.material, operation, per_minute)
     table_id = f"table-{slug(material)}-{slug(cutter.material)}-{slug(operation)}"
@@ -68,11 +69,11 @@ def spindle_speed(
     )
     step = work.ledger.given(
         f"{cut_id}.rpm",
-        cutting.lower_step(steps, wanted.value),
+        min(steps) if slowest else cutting.lower_step(steps, wanted.value),
         "rpm",
-        "spindle speed: the machine's step not above it",
+        "spindle speed: the machine's slowest step" if slowest else "spindle speed: the machine's step not above it",
         f"the shop file, {machine}",
-        formula="the nearest lower step of the spindle",
+        formula="the slowest step of the spindle" if slowest else "the nearest lower step of the spindle",
         inputs=(wanted.id,),
         show=WHOLE,
     )

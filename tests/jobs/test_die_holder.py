@@ -28,14 +28,18 @@ PENCIL = {
     "requirement-sliding-fit-on-the-guide.worst-low": "0.0012",
     "requirement-sliding-fit-on-the-guide.worst-high": "0.0029",
     # 1-5/16 from the left end: 2 - 1.3125 in from the right end, where the zero is
-    "body-cross-holes-handle-hole-17-64-drill.x": "−0.6875",
+    "body-cross-holes-handle-hole-1-4-drill.x": "−0.6875",
     # the seat's wall, (1.5 - 1.0035) / 2 = 0.24825, and what the rim of a hole of 1/4 falls away in the seat,
     # 0.50175 - sqrt(0.50175² - 0.125²) = 0.0158; 0.060 beyond it, and the drill's point, 0.1005 / tan 59° = 0.0604
     "body-cross-holes-die-screws-no-7-drill.depth": "0.3845",
     # the same, and the five threads of a plug tap's chamfer, 0.250
     "body-cross-holes-die-screws-1-4-20-tap.depth": "0.5741",
-    # (1.5 - 0.6255) / 2 - 0.300 - 0.26813 / 2 / tan 59°, at the middle of the limits
-    "requirement-metal-under-the-handle-hole": "0.0567",
+    # (1.5 - 0.6255) / 2 - 0.300 - 0.253 / 2 / tan 59°, at the middle of the limits
+    "requirement-metal-under-the-handle-hole": "0.0612",
+    # 2 - 13/32 - 0.62345: from the end of the guide against the die, to one diameter still held
+    "requirement-travel-on-the-guide": "0.9703",
+    # 15/64 - (13/32 - 3/16)
+    "requirement-screws-press-the-die-on-its-floor": "0.0156",
     # 13/32 - 3/8
     "requirement-die-below-the-face": "0.0313",
 }
@@ -53,7 +57,7 @@ def test_only_a_hole_that_ends_in_metal_is_blind() -> None:
     assert "blind" not in said["die screws", "tap"]
     assert "comes clear through" in said["die screws", "tap"]
     assert "comes clear through" in said["die screws", "drill"]
-    assert said["handle hole", "drill"].startswith("Stop 0.3798")
+    assert said["handle hole", "drill"].startswith("Stop 0.3751")
 
 
 def test_three_die_screws_stand_a_third_of_a_turn_apart() -> None:

@@ -49,7 +49,10 @@ def test_by_pencil(number_id: str, expected: str) -> None:
     ("number_id", "wrong"),
     [
         ("spindle-nose-and-socket-socket-long-boring-bar.scale", "91.43"),  # the half angle to the other side
-        ("spindle-nose-and-socket-socket-long-boring-bar-5.dial", "−0.3380"),  # the dial taken for one that reads the infeed
+        (
+            "spindle-nose-and-socket-socket-long-boring-bar-5.dial",
+            "−0.3380",
+        ),  # the dial taken for one that reads the infeed
         ("spindle-nose-and-socket.rest-place", "3.2500"),  # on the nose
         ("spindle-keyway-and-square-square-1-2-end-mill.below-touch", "0.0953"),  # as if it had been set on the tail
     ],

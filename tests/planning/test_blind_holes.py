@@ -65,4 +65,4 @@ def test_a_blind_hole_is_told_to_be_blind() -> None:
         for cut in set_up.cuts
         if cut.kind == "tap"
     }
-    assert "the hole is blind" in said["tapped circle"]
+    assert "The hole is blind" in said["tapped circle"]

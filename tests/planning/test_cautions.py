@@ -26,7 +26,7 @@ def keys(card: Card, title: str) -> set[str]:
         ("screw-jack", "tommy hole", {"drill press"}, {"drilling in the lathe"}),
         ("hex-locking-screw", "head end", set(), {"draw bar", "chuck key"}),
         ("drill-bushings", "lap the bore", {"lapping"}, {"hand filing"}),
-        ("tram-bar", "sweep the table", set(), {"hand filing"}),
+        ("tram-bar", "sweep the table of the mill", set(), {"hand filing"}),
         ("die-holder", "guide", {"between centres"}, {"chuck key"}),
         ("t-nuts-and-step-clamps", "saw apart and finish", {"sawing", "hand filing"}, set()),
         ("dovetail-stop", "tongue", {"gauge pins and balls"}, {"face mill"}),

@@ -81,11 +81,19 @@ class HoleCut(Asked):
         """The diameter that the hole has already."""
         return self.route.opened.get(self.feature.name)
 
-    def speed(self, diameter: Number) -> dict[str, Number]:
+    def speed(self, diameter: Number, slowest: bool = False) -> dict[str, Number]:
         """Cutting speed, the spindle speed it asks for at a diameter, and the machine's step."""
         operation = SPEED_BY_KIND[self.kind]
         return spindle_speed(
-            self.work, self.id, self.material, self.cutter, operation, diameter, self.steps, self.set_up.machine
+            self.work,
+            self.id,
+            self.material,
+            self.cutter,
+            operation,
+            diameter,
+            self.steps,
+            self.set_up.machine,
+            slowest,
         )
 
     def problem(self, wrong: str, instead: str) -> None:

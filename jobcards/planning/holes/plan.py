@@ -5,7 +5,7 @@ from jobcards.planning.card import Cut
 from jobcards.planning.holes import checks, feeds, words
 from jobcards.planning.holes.boring import bore_passes, bore_words
 from jobcards.planning.holes.cut import KIND_BY_CUTTER, KIND_BY_HAND, TITLES, HoleCut, hole_under
-from jobcards.planning.holes.depths import cut_depth
+from jobcards.planning.holes.depths import Depth, cut_depth
 from jobcards.planning.number import Number
 from jobcards.planning.words import Line, line
 from jobcards.planning.work import from_job
@@ -34,7 +34,7 @@ def plan_hole(asked: HoleCut) -> Cut | None:
     checks.check_reach(work, asked.operation, tool, depth.tip)
     said, sizes, caution = own_words(asked)
     sizes = {"diameter": diameter, "depth": depth.tip, **({"full depth": depth.full} if depth.full else {}), **sizes}
-    found, bored = hole_rates(asked, diameter, depth.tip)
+    found, bored = hole_rates(asked, diameter, depth)
     sizes.update({f"pass {index}": number for index, number in enumerate(bored, start=1)})
     steps = [
         *(bore_words(bored, feature) if bored else []),
@@ -77,12 +77,16 @@ def own_words(asked: HoleCut) -> tuple[list[Line], dict[str, Number], Line]:
     return [], {}, ()
 
 
-def hole_rates(asked: HoleCut, diameter: Number, depth: Number) -> tuple[dict[str, Number], list[Number]]:
-    """Speed, feed, pecks and time, and the passes of a boring head; by hand only the time."""
+def hole_rates(asked: HoleCut, diameter: Number, depth: Depth) -> tuple[dict[str, Number], list[Number]]:
+    """Speed, feed, pecks and time, and the passes of a boring head; by hand only the time.
+
+    A tap in a blind hole has to be stopped in time by whoever stands there, so it turns at the slowest step.
+    """
     work = asked.work
     if asked.by_hand:
         return {"time": rates.time_by_rule(work, asked.id, "hand time")}, []
-    speeds = asked.speed(asked.feature.sizes["diameter"] if asked.kind == "countersink" else diameter)
+    blind_tap = asked.kind == "tap" and not depth.through
+    speeds = asked.speed(asked.feature.sizes["diameter"] if asked.kind == "countersink" else diameter, blind_tap)
     feed = feeds.plan_feed(asked, diameter, speeds["speed"])
     rounds = work.ledger.counted(f"{asked.id}.count", len(asked.positions), "positions", "the job's definition")
     bored: list[Number] = []
@@ -90,5 +94,5 @@ def hole_rates(asked: HoleCut, diameter: Number, depth: Number) -> tuple[dict[st
         bored = bore_passes(work, asked.id, asked.route.part, diameter, asked.before)
         rounds = work.ledger.counted(f"{asked.id}.rounds", len(bored), "passes")
         speeds["passes"] = rounds
-    time = rates.feed_time(work, asked.id, depth, feed["feed"], rounds)
-    return {**speeds, **feed, **feeds.plan_pecks(asked, depth), "time": time}, bored
+    time = rates.feed_time(work, asked.id, depth.tip, feed["feed"], rounds)
+    return {**speeds, **feed, **feeds.plan_pecks(asked, depth.tip), "time": time}, bored

@@ -133,11 +133,13 @@ def reaming_words(asked: HoleCut, left: Number) -> list[Line]:
 
 def tap_words(asked: HoleCut, turns: Number, through: bool) -> list[Line]:
     """How a tap is turned, and how many turns it takes."""
+    blind = (
+        " The hole is blind: run at this slowest step, switch off well short of it, and turn the last threads by hand."
+    )
     how = (
         "Start it upright, under its guide or by a square from two sides. A turn in, half a turn back to break the "
         "chip; oil often."
         if asked.by_hand
-        else "Let the quill follow the tap; press only until it bites."
-        + ("" if through else " Stop short and end by hand: the hole is blind.")
+        else "Let the quill follow the tap; press only until it bites." + ("" if through else blind)
     )
     return [line("{turns} turns from its first bite bring the tip to depth.", turns=turns), line(how)]

@@ -109,7 +109,7 @@ def way_of(
         said = line(
             "Left-hand: with the spindle forward the leadscrew turns backward and the carriage goes away from the "
             "headstock. Each pass begins in the groove{relief}, tool {begins} from the faced end, and comes out clear "
-            "of the work. Let the half-nut take up its play before the tool is fed in.",
+            "of the work: feed in while the tool stands in the groove, and only then close the half-nut.",
             relief=line(" {name}", name=from_job(relief.feature.name)) if relief is not None else "",
             begins=at_rest,
         )

@@ -66,7 +66,10 @@ def shaped_face(
     time = shaping_time(work, cut_id, width, feed, ram["strokes"], passes["all passes"])
     if end:
         sizes["overhang"] = work.rule("overhang")
-    words = [*face_words(face, end, second, sizes, passes, done), *ram_words(ram, name)]
+    words = [
+        *face_words(face, end, second, OPPOSITE[hold.fixed_jaw] not in done, sizes, passes, done),
+        *ram_words(ram, name),
+    ]
     if end:
         words.append(line("Feed down {feed} each stroke with the tool slide, the head upright.", feed=feed))
     else:
