@@ -282,7 +282,8 @@ def close_limits(card: Card) -> Sequence[InspectionRow]:
     close = [
         row
         for row in card.inspection
-        if row.aim.unit in FINE and not row.pin and row.upper.value - row.lower.value <= limit
+        if not row.pin
+        and (row.aim.unit == "deg" if row.aim.unit not in FINE else row.upper.value - row.lower.value <= limit)
     ]
     kept = {id(row) for row in (*over_pins, *close[: MOST_LIMITS - len(over_pins)])}
     return [row for row in card.inspection if id(row) in kept]

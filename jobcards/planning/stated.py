@@ -30,7 +30,7 @@ def stated_cut(route: Route, set_up_id: str, operation: Operation) -> Cut:
         {"time": time_by_rule(work, cut_id, "hand time")},
         (
             authored(feature.text, work.sizes),
-            line("It is not drawn, nor cut in the dry run: its check is all there is."),
+            line("It is not drawn: its check is all there is."),
         ),
         authored(operation.why, work.sizes),
         check,

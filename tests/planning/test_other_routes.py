@@ -111,7 +111,7 @@ def test_assembly_and_measuring_tell_sizes_and_limits() -> None:
 def test_a_shape_in_words_is_said_not_to_be_dry_run() -> None:
     stamp = next(cut for set_up in CARD.set_ups for cut in set_up.cuts if cut.feature == "stamp")
     assert stamp.kind == "hand" and as_text(stamp.check)
-    assert "nor cut in the dry run" in " ".join(as_text(step) for step in stamp.steps)
+    assert "It is not drawn" in " ".join(as_text(step) for step in stamp.steps)
 
 
 def test_the_alternative_has_numbers_of_its_own_and_stands_for_one_set_up() -> None:

@@ -133,6 +133,7 @@ def reaming_words(asked: HoleCut, left: Number) -> list[Line]:
 
 def tap_words(asked: HoleCut, turns: Number, through: bool) -> list[Line]:
     """How a tap is turned, and how many turns it takes."""
+    back = " Stop, turn the spindle the other way and let the tap wind itself out, the quill following."
     blind = (
         " The hole is blind: run at this slowest step, switch off well short of it, and turn the last threads by hand."
     )
@@ -140,6 +141,6 @@ def tap_words(asked: HoleCut, turns: Number, through: bool) -> list[Line]:
         "Start it upright, under its guide or by a square from two sides. A turn in, half a turn back to break the "
         "chip; oil often."
         if asked.by_hand
-        else "Let the quill follow the tap; press only until it bites." + ("" if through else blind)
+        else "Oil the tap. Let the quill follow it; press only until it bites." + ("" if through else blind) + back
     )
     return [line("{turns} turns from its first bite bring the tip to depth.", turns=turns), line(how)]

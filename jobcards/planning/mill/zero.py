@@ -23,6 +23,8 @@ OPPOSITE = {
 TOUCHED = {
     "edge": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge is then zero: the "
     "tip's middle stands half of {tip} outside it.",
+    "ground later": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The edge then reads "
+    "{length}, and zero is the {face} as it will be ground: the tip's middle stands half of {tip} outside the edge.",
     "middle": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: "
     "half of {length} and half of the tip, {tip}.",
     "between": "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the "
@@ -186,7 +188,7 @@ def touch_beside(
         )
     finder = from_shop(tip[0])
     said = line(
-        TOUCHED[kind],
+        TOUCHED["ground later" if kind == "edge" and face in lying.standing else kind],
         face=face,
         finder=finder,
         where=where(axis, side),
