@@ -7,11 +7,13 @@ from jobcards.definition.job import SetUp
 from jobcards.planning.card import FeaturePlan, HoldPlan, ShapePlan, Touch
 from jobcards.planning.mill.zero import paper_height, paper_of
 from jobcards.planning.number import Number
+from jobcards.planning.rates import plan_cutter
 from jobcards.planning.words import line
 from jobcards.planning.work import Work, from_shop, slug
 from jobcards.trade import locating, milling, side_milling, stackups
 
 TINY = 1e-9
+IN_JAWS = ("dividing head", "rotary table")
 
 
 @dataclass(frozen=True)
@@ -45,12 +47,12 @@ def top_touch(
         work.problem(work.job.mark, "the shop has no paper feeler", "add one to the shop file's finders")
         return None
     cutters = {operation.cutter for operation in set_up.operations}
-    beside = whole_place(work, zero_id, shape, held, feature) if len(cutters) > 1 else None
+    beside = whole_place(work, zero_id, set_up, shape, held, feature) if len(cutters) > 1 else None
     place = beside or middle_along(work, zero_id, feature)
     edge = work.nothing(f"{zero_id}.z-edge", "the top of the round is to read")
     preset = paper_height(work, zero_id, edge, paper[1], step)
     where = "beside all cuts, where it stays {size} across" if beside else "where it is still {size} across"
-    anew = "." if beside else ", before it cuts there."
+    anew = "." if beside else ", beside what is cut already." if len(cutters) > 1 else ", before it cuts there."
     said = line(
         "With the spindle stopped, raise the knee until the cutter just drags {finder} {paper} thick on top of the "
         f"round, {{place}} from the left end, {where}; set the height to {{preset}}. Depths count down from the top "
@@ -77,9 +79,11 @@ def middle_along(work: Work, zero_id: str, feature: FeaturePlan) -> Number:
     )
 
 
-def whole_place(work: Work, zero_id: str, shape: ShapePlan, held: HoldPlan, feature: FeaturePlan) -> Number | None:
+def whole_place(
+    work: Work, zero_id: str, set_up: SetUp, shape: ShapePlan, held: HoldPlan, feature: FeaturePlan
+) -> Number | None:
     """A place near the first cut that no cut takes away, as thick as there and out of the jaws; none: nothing."""
-    stretch = reachable(work, zero_id, shape, held, feature)
+    stretch = reachable(work, zero_id, set_up, shape, held, feature)
     if stretch is None:
         return None
     cuts = sorted(spans_cut(work, zero_id, shape, stretch), key=lambda span: span.low.value)
@@ -97,8 +101,10 @@ def whole_place(work: Work, zero_id: str, shape: ShapePlan, held: HoldPlan, feat
     return numbers.length("touch", milling.left_to_take, told, full=gap.high, taken=wanted)
 
 
-def reachable(work: Work, zero_id: str, shape: ShapePlan, held: HoldPlan, feature: FeaturePlan) -> Span | None:
-    """The piece of the part that is as thick as where the first cut is, as far as it stands out of the jaws."""
+def reachable(
+    work: Work, zero_id: str, set_up: SetUp, shape: ShapePlan, held: HoldPlan, feature: FeaturePlan
+) -> Span | None:
+    """The piece of the part that is as thick as where the first cut is, and where no cutter meets the jaws."""
     whole = Span(work.nothing(f"{zero_id}.left-end", "the left end"), shape.sizes["length"])
     begin = feature.sizes["at"].value if "at" in feature.sizes else feature.sizes["from"].value
     across = feature.sizes["round"].value
@@ -112,18 +118,35 @@ def reachable(work: Work, zero_id: str, shape: ShapePlan, held: HoldPlan, featur
         ),
         (whole.low, whole.high),
     )
-    if "grip" in held.sizes and held.out == "left end" and held.sizes["stick-out"].value < high.value:
-        high = held.sizes["stick-out"]
-    elif "grip" in held.sizes and held.out == "right end":
-        jaws = work.of(zero_id).length(
-            "jaws",
-            locating.flipped_position,
-            "where the jaws end, from the left end",
-            length=whole.high,
-            position=held.sizes["stick-out"],
-        )
-        low = jaws if jaws.value > low.value else low
+    if held.kind in IN_JAWS:
+        free = clear_of_jaws(work, zero_id, set_up, whole, held)
+        low = free.low if free.low.value > low.value else low
+        high = free.high if free.high.value < high.value else high
     return Span(low, high) if low.value < high.value - TINY else None
+
+
+def clear_of_jaws(work: Work, zero_id: str, set_up: SetUp, whole: Span, held: HoldPlan) -> Span:
+    """What stands out of the jaws, which are higher than the work, less half of the widest cutter."""
+    numbers, out = work.of(zero_id), held.sizes["stick-out"]
+    names = {operation.cutter for operation in set_up.operations}
+    across = [plan_cutter(work, name, work.shop.cutters[name]).sizes.get("diameter") for name in sorted(names)]
+    widest = max((one for one in across if one is not None), key=lambda one: one.value, default=None)
+    half = (
+        numbers.length("half-cutter", side_milling.half_width, "half of the widest cutter", width=widest)
+        if widest is not None
+        else work.nothing(f"{zero_id}.half-cutter", "half of the widest cutter")
+    )
+    room = numbers.length(
+        "clear-out",
+        milling.left_to_take,
+        "as far as a cutter comes, from the end that is out",
+        full=out,
+        taken=half if half.value < out.value else out,
+    )
+    if held.out == "left end":
+        return Span(whole.low, room)
+    name = "where the cutters clear the jaws, from the left end"
+    return Span(numbers.length("jaws", locating.flipped_position, name, length=whole.high, position=room), whole.high)
 
 
 def spans_cut(work: Work, zero_id: str, shape: ShapePlan, stretch: Span) -> Iterator[Span]:
