@@ -113,6 +113,7 @@ def shaped(asked: ShaperCut, start: Number, end: Number, across: Number) -> Cut:
             "Readings are those of the tool's left side. Feed {feed} each stroke from the first to the last.", feed=feed
         ),
         rates.depth_words(passes),
+        *down_words(asked),
         line(
             "Swing the clapper box so that its top leans away from the wall: the tool then lifts clear on the way "
             "back. Feed the last pass of the wall down with the tool slide."
@@ -133,6 +134,19 @@ def shaped(asked: ShaperCut, start: Number, end: Number, across: Number) -> Cut:
         asked.text("check"),
         asked.text("caution"),
     )
+
+
+def down_words(asked: ShaperCut) -> list[Line]:
+    """In a slot the tool has metal on both sides at first, and the whole of a pass would be too much for it."""
+    if asked.feature.shape == "step":
+        return []
+    return [
+        line(
+            "At the first reading bring the tool down to the depth of each pass by the tool slide, {down} a stroke; "
+            "only then let the table feed across.",
+            down=asked.work.rule("shaper down feed"),
+        )
+    ]
 
 
 SHAPED: dict[str, Shaped] = {"step": shape_step, "slot": shape_slot, "key slot": shape_slot}
