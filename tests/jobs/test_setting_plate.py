@@ -23,9 +23,9 @@ PENCIL = {
     # two on an edge of 8: a quarter and three quarters; two on an end of 6-1/2: 1.625 and 4.875
     "plate-tray-and-ends-top-clamp-2.at": "6.0000",
     "plate-long-edges-left-end-clamp-1.at": "1.6250",
-    # 0.625 - 0.250; 4 - 2 - 0.5
+    # 0.625 - 0.250; 4 - 2 - 0.5 - 0.375
     "requirement-floor-under-the-tray": "0.3750",
-    "requirement-metal-between-hanger-screw-and-tray": "1.5000",
+    "requirement-metal-between-hanger-screw-and-tray": "1.1250",
 }
 
 

@@ -13,10 +13,10 @@ JOB = load_job(CLAMP.with_name("tapping-handle.yml"))
 CARD = plan_card(JOB, kit_for(JOB))
 PENCIL = {
     # 1000 * 18 / (3.1416 * 5) = 1146; the step below is 880
-    "hub-socket-socket-5-drill.wanted": "1146",
-    "hub-socket-socket-5-drill.rpm": "880",
+    "hub-socket-socket-before-filing-5-drill.wanted": "1146",
+    "hub-socket-socket-before-filing-5-drill.rpm": "880",
     # 16, 1.5 beyond, and the point: 2.5 / tan 59° = 1.502
-    "hub-socket-socket-5-drill.depth": "19.002",
+    "hub-socket-socket-before-filing-5-drill.depth": "19.002",
     # ten of thread, five pitches of 1.25 for the tap's lead
     "hub-left-end-left-thread-m8-tap.depth": "16.250",
     # 1.5 of room for chips, and the point: 3.4 / tan 59° = 2.043

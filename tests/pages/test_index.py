@@ -19,7 +19,7 @@ def test_a_row_tells_and_is_sifted_by_what_the_route_says() -> None:
     """Machines, material and cuts as the clamp's definition writes them."""
     row = index.card_row(clamp(), "")
     for told in (
-        'data-machine="bench&#124;lathe&#124;mill"',
+        'data-machine="bench&#124;lathe&#124;mill&#124;saw"',
         'data-material="low-carbon steel"',
         'data-level="some practice"',
         'data-units="inch"',

@@ -82,7 +82,7 @@ def test_every_tread_of_a_stair_is_measured() -> None:
     names = [f"{name} step" for name in ("first", "second", "third", "fourth")]
     assert all(set(rows(card, name)) == {"width", "depth"} for name in names)
     assert limits(rows(card, "first step")["width"]) == pytest.approx((31.7, 32.3))
-    assert limits(rows(card, "third step")["depth"]) == pytest.approx((11.8, 12.2))
+    assert limits(rows(card, "third step")["depth"]) == pytest.approx((11.95, 12.05))
     assert limits(rows(card, "first step")["depth"]) == pytest.approx((3.95, 4.05))
 
 

@@ -46,7 +46,7 @@ def plan_bore_thread(turn: Turning, cut_id: str, operation: Operation, feature: 
     assert before is not None
     check_bar(turn, operation, tool.sizes, before, sizes["depth"])
     relief = check_relief(turn, cut_id, operation, feature, thread.left)
-    found = spindle(turn, cut_id, operation, "threading", sizes["diameter"])
+    found = spindle(turn, cut_id, operation, "threading", sizes["diameter"], slowest=True)
     angle = work.rule("thread infeed angle")
     numbers = work.of(cut_id)
     depth = numbers.length(

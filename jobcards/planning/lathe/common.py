@@ -175,8 +175,10 @@ def common(
     return tool, {**speeds, **feeds}
 
 
-def spindle(turn: Turning, cut_id: str, operation: Operation, speed_for: str, diameter: Number) -> dict[str, Number]:
-    """The spindle's step for an operation at a diameter."""
+def spindle(
+    turn: Turning, cut_id: str, operation: Operation, speed_for: str, diameter: Number, slowest: bool = False
+) -> dict[str, Number]:
+    """The spindle's step for an operation at a diameter, or its slowest, where a hand must be quick enough."""
     cutter = turn.work.shop.cutters[operation.cutter]
     return rates.spindle_speed(
         turn.work,
@@ -187,6 +189,7 @@ def spindle(turn: Turning, cut_id: str, operation: Operation, speed_for: str, di
         diameter,
         turn.lathe.spindle_steps,
         turn.set_up.machine,
+        slowest,
     )
 
 

@@ -103,7 +103,7 @@ def plan_single_point(
     """The compound at twenty-nine degrees, fed in less from pass to pass; the cross slide comes back to nothing."""
     work, said, sizes = turn.work, texts(turn, operation), dict(feature.sizes)
     tool = rates.plan_cutter(work, operation.cutter, work.shop.cutters[operation.cutter])
-    found = spindle(turn, cut_id, operation, "threading", sizes["diameter"])
+    found = spindle(turn, cut_id, operation, "threading", sizes["diameter"], slowest=True)
     angle = work.rule("thread infeed angle")
     stands, depth = depth_to_cut(turn, cut_id, sizes)
     infeed = work.of(cut_id).length(

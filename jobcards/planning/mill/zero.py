@@ -27,8 +27,9 @@ TOUCHED = {
     "{length}, and zero is the {face} as it will be ground: the tip's middle stands half of {tip} outside the edge.",
     "middle": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}. The middle is then zero: "
     "half of {length} and half of the tip, {tip}.",
-    "between": "Touch the {face} from the {where}; {axis} should read {preset}. Half of any difference between the "
-    "two ends is the correction.",
+    "between": "Touch the {face} with the {finder} from the {where}; set {axis} to {preset}.",
+    "between, second": "Touch the {face} from the {where}; {axis} reads {preset} if the size is exact. Whatever it "
+    "reads, set it halfway between that and {preset}: the middle is then zero.",
 }
 
 
@@ -113,7 +114,10 @@ def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     if asked.edge:
         return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
     kind, faces = ("middle", [asked.middle_from]) if asked.middle_from else ("between", asked.middle_between)
-    return [middle_touch(work, zero_id, kind, face, lying, tip, step) for face in faces]
+    return [
+        middle_touch(work, zero_id, kind, face, lying, tip, step, second=number > 0)
+        for number, face in enumerate(faces)
+    ]
 
 
 def edge_as_it_is(work: Work, zero_id: str, axis: str, side: int, face: str, lying: Lie) -> Number:
@@ -161,15 +165,29 @@ def edge_touch(
 
 
 def middle_touch(
-    work: Work, zero_id: str, kind: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+    work: Work,
+    zero_id: str,
+    kind: str,
+    face: str,
+    lying: Lie,
+    tip: tuple[str, Number],
+    step: float,
+    second: bool = False,
 ) -> tuple[Touch, Number]:
     """Touch an end ("middle"), or one of both ("between"); the middle of the known length becomes zero."""
-    touch = touch_beside(work, zero_id, kind, face, lying, tip, step)
+    touch = touch_beside(work, zero_id, kind, face, lying, tip, step, second)
     return touch, middle_place(work, zero_id, lying, touch.axis)
 
 
 def touch_beside(
-    work: Work, zero_id: str, kind: str, face: str, lying: Lie, tip: tuple[str, Number], step: float
+    work: Work,
+    zero_id: str,
+    kind: str,
+    face: str,
+    lying: Lie,
+    tip: tuple[str, Number],
+    step: float,
+    second: bool = False,
 ) -> Touch:
     """Touch a face from beside with the edge finder; what becomes zero goes by the kind of touch."""
     axis, side = lying.side(face)
@@ -188,7 +206,7 @@ def touch_beside(
         )
     finder = from_shop(tip[0])
     said = line(
-        TOUCHED["ground later" if kind == "edge" and face in lying.standing else kind],
+        TOUCHED["ground later" if kind == "edge" and face in lying.standing else kind + (", second" if second else "")],
         face=face,
         finder=finder,
         where=where(axis, side),

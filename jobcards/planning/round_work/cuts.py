@@ -332,7 +332,11 @@ def milled(
         sizes,
         {**speeds, **feeds, **passes, "travel": run, "time": time},
         (
-            line("Raise the work by {depth} from the touch for the full depth.", depth=depth),
+            line(
+                "Raise the work until it stands {depth} above the height that the readout calls nothing; the paper "
+                "under the cutter does not count.",
+                depth=depth,
+            ),
             rates.depth_words(passes),
             *words,
         ),

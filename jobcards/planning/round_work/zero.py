@@ -93,11 +93,11 @@ def axis_touches(
             show=Show(step=step),
         )
         words = (
-            "Touch the round from the {where} at the height of its axis with the {finder}; set Y to {preset}: half of "
-            "{size} and half of the tip, {tip}. The axis is then zero."
-            if len(sides) == 1
-            else "Touch the round from the {where} at the height of its axis; Y should read {preset}. Half of any "
-            "difference between the two sides is the correction."
+            "Touch the round from the {where} at the height of its axis; Y reads {preset} if the size is exact. "
+            "Whatever it reads, set it halfway between that and {preset}: the axis is then zero."
+            if side != sides[0]
+            else "Touch the round from the {where} at the height of its axis with the {finder}; set Y to {preset}: "
+            "half of {size} and half of the tip, {tip}." + (" The axis is then zero." if len(sides) == 1 else "")
         )
         said = line(words, where=where("y", side), finder=from_shop(tip[0]), preset=preset, size=diameter, tip=tip[1])
         kind = "round side" if len(sides) == 1 else "round pair"
