@@ -11,7 +11,7 @@ from jobcards.pages.html import Html, element, join, plain
 
 # What both papers hold inside their margins, less the head of the sheet, in mm.
 WIDTH = 190.0
-HEIGHT = 235.0
+HEIGHT = 231.0
 GAP = 4.0  # between columns
 POINT = 25.4 / 72
 FIGURE = re.compile(r'class="figure"')
@@ -35,6 +35,7 @@ SIZES = (
     Size("roomy", 2, 9.0, 12.0),
     Size("close", 3, 8.5, 11.5),
     Size("tight", 3, 8.0, 11.0),
+    Size("full", 3, 7.5, 10.0),
 )
 NEVER = 1000  # columns: more than there can be
 LEADING = 1.1
