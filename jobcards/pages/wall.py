@@ -7,7 +7,7 @@ from itertools import groupby
 from jobcards.pages import html, qr, wall_strokes
 from jobcards.pages.dividing import move_in_short
 from jobcards.pages.html import Html, element, escape, heading, join
-from jobcards.pages.wall_layout import Block, arrange
+from jobcards.pages.wall_layout import Block, Layout, arrange
 from jobcards.pages.wall_sizes import sizes_told
 from jobcards.pages.writing import Writer, furniture, owned, tick
 from jobcards.planning.bought import in_short
@@ -20,7 +20,8 @@ MOST_PLACES = 4
 MOST_HOLES = 24  # no pitch and count tells where the holes of a circle or a grid are
 HOLES = ("spot", "drill", "plunge", "counterbore", "bore", "ream", "tap", "countersink", "lay out")
 MOST_PASSES = 2  # closed slots of one cutter that the passes are told of
-MOST_LIMITS = 8
+MOST_LIMITS = (8, 6, 4)  # fewer where the set-ups of a long route take the room
+SETS_NOTHING = ("assemble",)  # its steps stand on the card
 SET_RATES = ("speed", "feed", "strokes")
 MILL, LATHE = ("x", "y", "z"), ("x", "compound", "z")  # what the readings of a place are called
 ONE_STROKE = 2  # a place to begin at and one to end at
@@ -32,7 +33,7 @@ FINE = {"in": 0.012, "mm": 0.3}  # limits this close together are worth a line o
 def wall_page(card: Card, site_url: str = "") -> str:
     """The finished page."""
     writer = Writer()
-    layout = arrange(all_blocks(writer, card))
+    layout = arranged(writer, card)
     columns = (element("div", *(block.html for block in column), class_="wall-column") for column in layout.columns)
     sheet = element(
         "div",
@@ -47,11 +48,20 @@ def wall_page(card: Card, site_url: str = "") -> str:
     )
 
 
-def all_blocks(writer: Writer, card: Card) -> list[Block]:
-    """The set-ups in order, what is bought, and last the limits to measure to."""
-    blocks = [set_up_block(writer, card, each) for each in card.set_ups]
-    blocks += [bought_block(writer, card)] if card.bought else []
-    measured = close_limits(card)
+def arranged(writer: Writer, card: Card) -> Layout:
+    """The blocks on the page. Where a long route takes the room, the list of limits is shortened, and at last what is
+    bought and done by hand is left to the card.
+    """
+    ways = [(most, False) for most in MOST_LIMITS] + [(MOST_LIMITS[-1], True)]
+    layouts = (arrange(all_blocks(writer, card, most, brief)) for most, brief in ways)
+    return next((layout for layout in layouts if layout.fits), arrange(all_blocks(writer, card, *ways[-1])))
+
+
+def all_blocks(writer: Writer, card: Card, most: int = MOST_LIMITS[0], brief: bool = False) -> list[Block]:
+    """The set-ups in order, what is bought, and last the limits to measure to, so many at most."""
+    blocks = [set_up_block(writer, card, each, brief) for each in card.set_ups]
+    blocks += [bought_block(writer, card)] if card.bought and not brief else []
+    measured = close_limits(card, most)
     return [*blocks, limits_block(writer, measured)] if measured else blocks
 
 
@@ -65,8 +75,8 @@ def marks_line(card: Card, site_url: str, page: str) -> Html:
     return element("div", qr.code(card, site_url, page), told, stale, class_="sheet-head")
 
 
-def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
-    """Everything to set for one set-up."""
+def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan, brief: bool = False) -> Block:
+    """Everything to set for one set-up; in brief, nothing of what is done by hand."""
     part = next(part for part in card.parts if part.id == set_up.part)
     features = {feature.name: feature for feature in part.shape.features}
     lines = [title_line(writer, card, set_up)]
@@ -76,7 +86,8 @@ def set_up_block(writer: Writer, card: Card, set_up: SetUpPlan) -> Block:
     common = common_places(set_up.cuts)
     if common:
         lines.append(row("places", "all at ", join((position(writer, each) for each in common), " and ")))
-    for cuts in runs(set_up.cuts):
+    told = [cut for cut in set_up.cuts if set_up.kind not in SETS_NOTHING and not (brief and cut.kind == "hand")]
+    for cuts in runs(told):
         lines += run_lines(writer, cuts, features, places=not common, again=repeated(set_up.cuts))
     return Block("wall-set-up", tuple(lines))
 
@@ -249,8 +260,10 @@ def place_lines(writer: Writer, cut: Cut, feature: FeaturePlan | None, many: boo
             rough = list(wall_strokes.stroke_lines(each_pass, large, still_told=alone))
             yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
         elif not many and cut.rates.get("all passes") and cut.rates["all passes"].value > 1:
-            rough = list(wall_strokes.stroke_lines(wall_strokes.roughing(cut.positions), large))
-            yield from [join(["each pass ", join(rough, ", "), ", then once"])] if rough else []
+            first, last = wall_strokes.first_and_last(cut.positions, large)
+            yield from (
+                [join(["each pass ", first, *([" on to ", last] if last else []), ", then once"])] if first else []
+            )
         yield from wall_strokes.stroke_lines(cut.positions, large)
     elif len(cut.positions) > (MOST_HOLES if cut.kind in HOLES else MOST_PLACES):
         yield join(["first ", position(writer, cut.positions[0]), ", last ", position(writer, cut.positions[-1])])
@@ -272,20 +285,20 @@ def bought_block(writer: Writer, card: Card) -> Block:
     )
 
 
-def close_limits(card: Card) -> Sequence[InspectionRow]:
+def close_limits(card: Card, most: int = MOST_LIMITS[0]) -> Sequence[InspectionRow]:
     """What is read over pins, and the sizes with the closest limits, in the order of the record."""
     over_pins = [row for row in card.inspection if row.pin]
     spreads = sorted(row.upper.value - row.lower.value for row in card.inspection if row.aim.unit in FINE)
     if not spreads:
         return over_pins
-    limit = min(FINE[card.unit], spreads[min(len(spreads), MOST_LIMITS) - 1])
+    limit = min(FINE[card.unit], spreads[min(len(spreads), most) - 1])
     close = [
         row
         for row in card.inspection
         if not row.pin
         and (row.aim.unit == "deg" if row.aim.unit not in FINE else row.upper.value - row.lower.value <= limit)
     ]
-    kept = {id(row) for row in (*over_pins, *close[: MOST_LIMITS - len(over_pins)])}
+    kept = {id(row) for row in (*over_pins, *close[: max(most - len(over_pins), 0)])}
     return [row for row in card.inspection if id(row) in kept]
 
 

@@ -11,7 +11,7 @@ from jobcards.pages.html import Html, element, join, plain
 
 # What both papers hold inside their margins, less the head of the sheet, in mm.
 WIDTH = 190.0
-HEIGHT = 231.0
+HEIGHT = 232.0
 GAP = 4.0  # between columns
 POINT = 25.4 / 72
 FIGURE = re.compile(r'class="figure"')
@@ -35,12 +35,11 @@ SIZES = (
     Size("roomy", 2, 9.0, 12.0),
     Size("close", 3, 8.5, 11.5),
     Size("tight", 3, 8.0, 11.0),
-    Size("full", 3, 7.5, 10.0),
 )
 NEVER = 1000  # columns: more than there can be
 LEADING = 1.1
 NARROW, WIDE = frozenset(" .,:;'|!ijltfrI()/-·"), frozenset("mwMW%@")
-BLOCK_FRAME = 3.6  # lines around a block and the space below it, mm
+BLOCK_FRAME = 3.2  # lines around a block and the space below it, mm
 TICK = 5.5  # mm
 BOLD = 1.06
 FILLED = 0.99  # how much of a line is taken to be there, since the widths of letters are estimates

@@ -40,7 +40,7 @@ SIZES_OF = {
     "nick": ("diameter",),
     "turn groove": ("diameter",),
     "taper by compound": ("scale", "travel"),
-    "taper by set-over": ("set-over",),
+    "taper by set-over": ("set-over", "touch place", "touch dial"),
     "taper by form": ("angle",),
     "turn radius": ("radius",),
     "thread": ("infeed angle", "length"),
@@ -55,14 +55,13 @@ SIZES_OF = {
     "lathe ream": (),
     "lathe tap": (),
 }
-TOUCHED_ANEW = ("touch place", "touch dial")  # where a tool that did not set the dials touches, and what they then show
 LEAVE_OR_TAKE = ("leave", "take off", "size")
 
 
 def sizes_told(cut: Cut) -> dict[str, Number]:
     """The sizes that the wall tells of a cut: those of its kind, or else what it leaves or takes off."""
     if cut.kind in SIZES_OF:
-        return {name: cut.sizes[name] for name in (*SIZES_OF[cut.kind], *TOUCHED_ANEW) if name in cut.sizes}
+        return {name: cut.sizes[name] for name in SIZES_OF[cut.kind] if name in cut.sizes}
     return {
         name: cut.sizes[name]
         for name in LEAVE_OR_TAKE
