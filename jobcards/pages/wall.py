@@ -114,17 +114,20 @@ def lean_line(writer: Writer, cuts: Sequence[Cut]) -> Html:
 
 AWAY = {"table clamps": "on the far side", "angle plate": "on the angle plate"}
 HEELS = {"heel": "heels"}
+UPRIGHT = ("rotary table", "bored jaws")  # what round work stands in
 
 
 def hold_line(writer: Writer, hold: HoldPlan | None) -> Html:
     """How the work is held, in a few words."""
     if hold is None or hold.kind == "hand":
         return Html("")
-    told: list[str] = [writer.authored(hold.holder)] if hold.out else []
+    told: list[str] = [writer.authored(hold.holder)] if hold.out or hold.kind in UPRIGHT else []
     told += [f"{hold.up} up"] if hold.up else []
     told += [f"{hold.fixed_jaw} {AWAY.get(hold.kind, 'to fixed jaw')}"] if hold.fixed_jaw else []
     if hold.clamps:
-        told.append(f"clamps over {' and '.join(dict.fromkeys(clamp.over for clamp in hold.clamps))}")
+        over = " and ".join(dict.fromkeys(clamp.over for clamp in hold.clamps if clamp.over))
+        places = join([strong(writer, clamp.at) for clamp in hold.clamps if clamp.at is not None], " and ")
+        told.append(f"clamps over {over}" if over else join(["clamps ", places, " from the left end"]))
     told += [f"{hold.stop} to stop"] if hold.stop else []
     told += [f"{hold.high_end} high"] if hold.high_end else []
     told += [join(["on the ", writer.authored(hold.set_by)])] if hold.set_by is not None else []
