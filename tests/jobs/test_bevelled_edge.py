@@ -1,4 +1,4 @@
-"""The bevelled straight edge by pencil. Sources: trigonometry; G. B. Airy's points as handbooks have them."""
+"""The bevelled straight edge by pencil. Sources: trigonometry; the Airy points as handbooks have them."""
 
 import math
 

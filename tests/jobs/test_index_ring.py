@@ -1,7 +1,5 @@
 """The index ring by pencil. Sources: arithmetic of a head of 40 to 1 with circles of 15 to 49; geometry of chords."""
 
-import math
-
 import pytest
 
 from jobcards.definition import load_job
@@ -32,7 +30,6 @@ def test_the_nearest_move_and_what_it_adds_up_to() -> None:
     """37 holes in 49 give 9° × 37 / 49 = 6.79592°; 360° / 53 is 6.79245°. After 52 moves that is 0.1802°."""
     told = " ".join(as_text(said).replace("\N{NO-BREAK SPACE}", " ") for said in HOLES.steps)
     assert "circle of 49" in told and "37 spaces" in told
-    assert math.isclose(9 * 37 / 49 - 360 / 53, 0.003466, abs_tol=1e-6)
     assert "off by 0.0035°" in told and "off by 0.1802°" in told
 
 

@@ -195,7 +195,7 @@ def face_cut(
     )
     time = rates.feed_time(work, cut_id, run, feeds["feed"], rounds)
     title = line("Mill the {face} {how}", face=face, how="with the side of the cutter" if end else "level")
-    words = face_words(face, end, second, OPPOSITE[hold.fixed_jaw] not in done, sizes, passes, done)
+    words = face_words(face, end, second, hold, sizes, passes, done)
     if end and 2 * lying.along("x").value < hold.sizes["jaw width"].value:
         words.insert(1, packing_words(hold))
     return Cut(
@@ -218,18 +218,18 @@ def face_words(
     face: str,
     end: bool,
     second: bool,
-    rough_jaw: bool,
+    hold: HoldPlan,
     sizes: dict[str, Number],
     passes: dict[str, Number],
     done: list[str],
 ) -> list[Line]:
-    """What to do for one face. `rough_jaw`: the face that the moving jaw presses on is not finished yet."""
+    """What to do for one face; a round bar while the face that the moving jaw presses on is not finished yet."""
     said: list[Line] = []
     if end:
         said.append(line("Let the {face} stand out {overhang} beside the jaws.", face=face, overhang=sizes["overhang"]))
     if not done:
         said.append(line("The blank is still rough: put a thin strip of soft sheet between it and each jaw."))
-    elif rough_jaw and not end:
+    elif OPPOSITE[hold.fixed_jaw] not in done and not end:
         said.append(
             line(
                 "Put a round bar between the work and the moving jaw, so that the finished face lies flat on the "

@@ -114,10 +114,8 @@ def plan_touch(work: Work, zero_id: str, asked: ZeroWords, lying: Lie, step: flo
     if asked.edge:
         return [edge_touch(work, zero_id, asked.edge, lying, tip, step)]
     kind, faces = ("middle", [asked.middle_from]) if asked.middle_from else ("between", asked.middle_between)
-    return [
-        middle_touch(work, zero_id, kind, face, lying, tip, step, second=number > 0)
-        for number, face in enumerate(faces)
-    ]
+    touches = [touch_beside(work, zero_id, kind, face, lying, tip, step, face != faces[0]) for face in faces]
+    return [(touch, middle_place(work, zero_id, lying, touch.axis)) for touch in touches]
 
 
 def edge_as_it_is(work: Work, zero_id: str, axis: str, side: int, face: str, lying: Lie) -> Number:
@@ -162,21 +160,6 @@ def edge_touch(
 ) -> tuple[Touch, Number]:
     """Touch an edge; the edge itself becomes zero."""
     return touch_beside(work, zero_id, "edge", face, lying, tip, step), face_place(work, lying.shape, face)
-
-
-def middle_touch(
-    work: Work,
-    zero_id: str,
-    kind: str,
-    face: str,
-    lying: Lie,
-    tip: tuple[str, Number],
-    step: float,
-    second: bool = False,
-) -> tuple[Touch, Number]:
-    """Touch an end ("middle"), or one of both ("between"); the middle of the known length becomes zero."""
-    touch = touch_beside(work, zero_id, kind, face, lying, tip, step, second)
-    return touch, middle_place(work, zero_id, lying, touch.axis)
 
 
 def touch_beside(

@@ -67,7 +67,7 @@ def shaped_face(
     if end:
         sizes["overhang"] = work.rule("overhang")
     words = [
-        *face_words(face, end, second, OPPOSITE[hold.fixed_jaw] not in done, sizes, passes, done),
+        *face_words(face, end, second, hold, sizes, passes, done),
         *ram_words(ram, name),
     ]
     if end:
